@@ -1,0 +1,40 @@
+namespace LayerTools.Model;
+
+/// <summary>A layer's user mask, without its samples.</summary>
+internal sealed class LayerMask
+{
+    /// <summary>Where the mask has samples, canvas px; outside it has <see cref="DefaultColor"/>.</summary>
+    public Bounds Bounds { get; set; }
+
+    /// <summary>0 (hides) or 255 (shows).</summary>
+    public byte DefaultColor { get; set; }
+
+    /// <summary>The mask's flag byte: 1 relative to the layer, 2 disabled, 4 inverted, 8 rendered from other data, 16 parameters follow.</summary>
+    public byte Flags { get; set; }
+
+    public bool IsDisabled => (Flags & 2) != 0;
+
+    public bool IsInverted => (Flags & 4) != 0;
+
+    /// <summary>How strongly the mask works, 0 to 255; null where the file does not say.</summary>
+    public byte? UserDensity { get; set; }
+
+    /// <summary>Blur of the mask's edge, px.</summary>
+    public double? UserFeather { get; set; }
+
+    public byte? VectorDensity { get; set; }
+
+    public double? VectorFeather { get; set; }
+
+    /// <summary>Where the combined mask (channel -3) has samples; null where there is none.</summary>
+    public Bounds? CombinedBounds { get; set; }
+
+    public byte CombinedDefaultColor { get; set; }
+
+    public byte CombinedFlags { get; set; }
+
+    /// <summary>Whether blurring or density changes what the samples say.</summary>
+    public bool HasSoftening => UserDensity is not (null or 255) || UserFeather is not (null or 0) || VectorDensity is not (null or 255) || VectorFeather is not (null or 0);
+
+    public LayerMask Clone() => (LayerMask)MemberwiseClone();
+}

@@ -1,0 +1,51 @@
+namespace LayerTools.Model;
+
+/// <summary>A store for newly packed bytes: in memory while small, then in a temporary file that vanishes with its last use.</summary>
+internal sealed class SpoolFile
+{
+    private const int MemoryLimit = 4 << 20;
+    private readonly object gate = new();
+    private FileStream? stream;
+    private long end;
+    private long inMemory;
+
+    /// <summary>Keeps bytes until the spool is collected.</summary>
+    public ByteSource Add(ReadOnlySpan<byte> bytes)
+    {
+        lock (gate)
+        {
+            if (inMemory + bytes.Length <= MemoryLimit)
+            {
+                inMemory += bytes.Length;
+                return new MemoryBytes(bytes.ToArray());
+            }
+
+            stream ??= new FileStream(Path.Combine(Path.GetTempPath(), $"layertools-{Guid.NewGuid():N}.tmp"), FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None, 1 << 16, FileOptions.DeleteOnClose);
+            var slice = new Slice(this, end, bytes.Length);
+            stream.Position = end;
+#if NET8_0_OR_GREATER
+            stream.Write(bytes);
+#else
+            var copy = bytes.ToArray();
+            stream.Write(copy, 0, copy.Length);
+#endif
+            end += bytes.Length;
+            return slice;
+        }
+    }
+
+    private sealed class Slice(SpoolFile spool, long offset, long length) : ByteSource
+    {
+        public override long Length { get; } = length;
+
+        public override void Read(long position, Span<byte> buffer, OpenedSources opened)
+        {
+            if (position < 0 || position + buffer.Length > Length) throw new ArgumentOutOfRangeException(nameof(position));
+            lock (spool.gate)
+            {
+                spool.stream!.Position = offset + position;
+                if (!StreamReading.TryFill(spool.stream, buffer)) throw new EndOfStreamException("A temporary file became shorter.");
+            }
+        }
+    }
+}
