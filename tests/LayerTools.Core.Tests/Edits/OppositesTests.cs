@@ -1,0 +1,54 @@
+using LayerTools.Edits;
+using LayerTools.Tests.Support;
+using Xunit;
+using static LayerTools.Tests.Support.ModelBuilder;
+
+namespace LayerTools.Tests.Edits;
+
+public class OppositesTests
+{
+    [Fact]
+    public void Find_looks_in_the_same_group()
+    {
+        var file = File(Group("Face", Pixel("Eye L"), Pixel("eye r"), Pixel("Nose")), Pixel("Ear L"));
+        var opposites = new Opposites(file);
+
+        Assert.Equal("Face/eye r", opposites.Find(file.Find("Face/Eye L"))?.LayerPath);
+        Assert.Equal("Face/Eye L", opposites.Find(file.Find("Face/eye r"))?.LayerPath);
+        Assert.Null(opposites.Find(file.Find("Face/Nose")));
+        Assert.Null(opposites.Find(file.Find("Ear L")));
+    }
+
+    [Fact]
+    public void Find_looks_in_the_opposite_group_and_prefers_it()
+    {
+        var file = File(Group("Arm L", Pixel("Hand L"), Pixel("Hand R")), Group("Arm R", Pixel("Hand R")));
+
+        Assert.Same(file.Find("Arm R/Hand R"), new Opposites(file).Find(file.Find("Arm L/Hand L")));
+    }
+
+    [Fact]
+    public void Find_does_not_look_in_other_groups()
+    {
+        var file = File(Group("Upper", Pixel("Lid L")), Group("Lower", Pixel("Lid R")));
+
+        Assert.Null(new Opposites(file).Find(file.Find("Upper/Lid L")));
+    }
+
+    [Fact]
+    public void Find_keeps_a_slash_in_a_name_apart_from_a_group()
+    {
+        var file = File(Pixel("Arm/Hand L"), Group("Arm", Pixel("Hand R")));
+
+        Assert.Null(new Opposites(file).Find(file.Find("Arm\\/Hand L")));
+    }
+
+    [Fact]
+    public void Find_pairs_layers_of_one_name_in_stack_order()
+    {
+        var file = File(Pixel("Hair L"), Pixel("Hair L"), Pixel("Hair L"), Pixel("Hair R"), Pixel("Hair R"));
+        var opposites = new Opposites(file);
+
+        Assert.Equal([4, 5, 5], file.GetLayers().Take(3).Select(layer => opposites.Find(layer)?.LayerNumber));
+    }
+}

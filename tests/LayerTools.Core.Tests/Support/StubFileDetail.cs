@@ -1,0 +1,9 @@
+using LayerTools.Model;
+
+namespace LayerTools.Tests.Support;
+
+/// <summary>A file format's part of a file in tests that need no format.</summary>
+internal sealed class StubFileDetail : FileDetail
+{
+    public override LayerDetail CreateLayerDetail(LayerKind kind) => new StubLayerDetail();
+}

@@ -1,0 +1,26 @@
+using LayerTools.Model;
+
+namespace LayerTools.Tests.Support;
+
+/// <summary>A file format's part of a layer in tests that need no format: remembers what was asked of it.</summary>
+internal sealed class StubLayerDetail : LayerDetail
+{
+    public LayerFeatures Uses { get; set; }
+
+    public List<string> Calls { get; private set; } = [];
+
+    public override LayerFeatures Features => Uses;
+
+    public override LayerDetail Copy() => new StubLayerDetail { Uses = Uses, Calls = [.. Calls] };
+
+    public override void Reflect(int doubledAxis, int canvasWidth) => Calls.Add($"Reflect {doubledAxis} {canvasWidth}");
+
+    public override void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight) =>
+        Calls.Add($"Recanvas {right},{down} {oldWidth}x{oldHeight} {newWidth}x{newHeight}");
+
+    public override void DropLiveContent()
+    {
+        Calls.Add("DropLiveContent");
+        Uses &= ~LayerFeatures.LiveContent;
+    }
+}
