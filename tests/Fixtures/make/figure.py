@@ -55,7 +55,7 @@ def layer(part, *, name=None, mode="rgb", depth=8, compression=RAW, psb=False, o
               for number, grid in [(-1, alpha), *enumerate(flat)]]
     top, left, bottom, right = rect
     moved = (top + offset[1], left + offset[0], bottom + offset[1], right + offset[0])
-    return Layer(part if name is None else name, moved, stored + more.pop("more_channels", []), **more)
+    return Layer(part if name is None else name, moved, stored + more.pop("more_channels", []), shows=(part, offset), **more)
 
 
 def merge(parts, width=32, height=32, mode="rgb", depth=8, with_alpha=False):
@@ -84,8 +84,12 @@ def merge(parts, width=32, height=32, mode="rgb", depth=8, with_alpha=False):
 
 def drawing(parts=("Backdrop", "Head"), layers=None, *, size=(32, 32), mode="rgb", depth=8, compression=RAW,
             psb=False, merged_alpha=False, shown=None, **more):
-    """A file that shows the parts. `layers` replaces the layer records, `shown` what the merged picture shows."""
+    """A file that shows the parts. `layers` replaces the layer records, `shown` what the merged picture shows:
+    without it, every layer that is not hidden itself.
+    """
     if layers is None:
         layers = [layer(p, mode=mode, depth=depth, compression=compression, psb=psb) for p in parts]
-    planes = merge(parts if shown is None else shown, *size, mode, depth, merged_alpha)
+    if shown is None:
+        shown = [each.shows for each in layers if each.shows and not each.flags & 2]
+    planes = merge(shown, *size, mode, depth, merged_alpha)
     return document(*size, layers, planes, mode=MODES[mode], depth=depth, psb=psb, merged_alpha=merged_alpha, **more)

@@ -16,7 +16,7 @@ def mask_data(rect=RECT, colour=0, flags=0, rest=b""):
 
 
 def masked(mask, channels, **more):
-    return drawing((), [layer("Backdrop"), layer("Head", mask=mask, more_channels=channels, **more)], shown=("Backdrop",))
+    return drawing((), [layer("Backdrop"), layer("Head", mask=mask, more_channels=channels, **more)])
 
 
 one = [mask_channel()]
@@ -64,22 +64,22 @@ def triangle(flags=0):
 for key in (b"vmsk", b"vsms"):
     save(f"vector-mask-{key.decode()}.psd", f"vector mask, key {key.decode()}",
          "closed path of three knots, one linked, with handles apart from their anchors",
-         drawing((), [layer("Head", blocks=[luni("Head"), block(key, triangle(), align=4)])], shown=("Head",)))
+         drawing((), [layer("Head", blocks=[luni("Head"), block(key, triangle(), align=4)])]))
 save("vector-mask-disabled.psd", "disabled and inverted vector mask", "flags 1 (invert) and 4 (disable)",
-     drawing((), [layer("Head", blocks=[luni("Head"), block(b"vmsk", triangle(5), align=4)])], shown=("Head",)))
+     drawing((), [layer("Head", blocks=[luni("Head"), block(b"vmsk", triangle(5), align=4)])]))
 save("layer-empty-length-2.psd", "empty layer, channels of length 2", "rectangle 0 x 0, compression words alone",
-     drawing((), [layer("Head"), Layer("Arm L", channels=[(n, b"\0\0") for n in (-1, 0, 1, 2)])], shown=("Head",)))
+     drawing((), [layer("Head"), Layer("Arm L", channels=[(n, b"\0\0") for n in (-1, 0, 1, 2)])]))
 save("layer-empty-length-0.psd", "empty layer, channels of length 0", "rectangle 0 x 0, not even a compression word",
-     drawing((), [layer("Head"), Layer("Arm L", channels=[(n, b"") for n in (-1, 0, 1, 2)])], shown=("Head",)))
+     drawing((), [layer("Head"), Layer("Arm L", channels=[(n, b"") for n in (-1, 0, 1, 2)])]))
 save("layer-no-height.psd", "layer 5 px wide and 0 high", "not 0 x 0, and still without pixels",
-     drawing((), [layer("Head"), Layer("Arm L", (9, 3, 9, 8), [(n, b"\0\0") for n in (-1, 0, 1, 2)])], shown=("Head",)))
+     drawing((), [layer("Head"), Layer("Arm L", (9, 3, 9, 8), [(n, b"\0\0") for n in (-1, 0, 1, 2)])]))
 no_alpha = layer("Backdrop")
 del no_alpha.channels[0]
 save("layer-no-transparency.psd", "layer without channel -1", "three colour channels: opaque",
-     drawing((), [no_alpha, layer("Head")], shown=("Backdrop", "Head")))
+     drawing((), [no_alpha, layer("Head")]))
 reordered = layer("Head", mask=mask_data(rest=b"\0\0"))
 reordered.channels = [mask_channel(), *reversed(reordered.channels)]
-save("layer-channels-reordered.psd", "channels in an unusual order", "-2, 2, 1, 0, -1", drawing((), [reordered], shown=()))
+save("layer-channels-reordered.psd", "channels in an unusual order", "-2, 2, 1, 0, -1", drawing((), [reordered]))
 ranges = bytes(range(8)) * 5
 save("layer-blending-ranges.psd", "blending ranges", "40 bytes: grey and four channels, two pairs each; invented values",
-     drawing((), [layer("Head", ranges=ranges)], shown=("Head",)))
+     drawing((), [layer("Head", ranges=ranges)]))

@@ -39,6 +39,10 @@ save("psb-packbits.psb", "PSB with PackBits", "4-byte row counts, in the layers 
      drawing(psb=True, compression=PACKBITS, merged_compression=PACKBITS))
 save("psb-16.psb", "PSB, 16 bit", "Lr16 with an 8-byte length under signature 8BIM",
      drawing(psb=True, depth=16, inside=b"Lr16", compression=ZIP))
+save("psb-16-8b64.psb", "PSB, 16 bit, Lr16 under signature 8B64", "as psb-16.psb but for the signature",
+     drawing(psb=True, depth=16, inside=b"Lr16", signature=b"8B64", compression=ZIP))
+save("rgb-16-blocks-around.psd", "global blocks before and behind Lr16", "Patt of 0 bytes, Lr16, an invented block",
+     drawing(depth=16, inside=b"Lr16", before=block(b"Patt", b""), global_blocks=block(b"zzGl", b"behind", align=4)))
 long_blocks = [layer("Head", psb=True)]
 long_blocks[0].blocks = [block(b"luni", struct.pack(">I", 4) + "Head".encode("utf-16-be"), align=4),
                          block(b"zzLo", b"invented long", signature=b"8B64"),
@@ -70,17 +74,15 @@ save("flat-no-layers.psd", "no layers at all", "layer and mask section of length
 save("flat-empty-layer-info.psd", "no layers, section present", "layer info length 0 with a global block behind it",
      drawing((), [], shown=("Head",), global_blocks=block(b"Patt", b"", align=4)))
 save("canvas-odd-width.psd", "17 px wide", "the centre line runs through a pixel column",
-     drawing(("Eye L", "Eye R"), [layer("Eye R", offset=(-8, -4)), layer("Eye L", offset=(-8, -4))], size=(17, 9),
-             shown=(("Eye R", (-8, -4)), ("Eye L", (-8, -4)))))
+     drawing(("Eye L", "Eye R"), [layer("Eye R", offset=(-8, -4)), layer("Eye L", offset=(-8, -4))], size=(17, 9)))
 save("canvas-1x1.psd", "1 x 1 px canvas", "the layer is larger than the canvas", drawing(("Head",), size=(1, 1)))
 save("layers-outside.psd", "layers outside the canvas",
      "wholly outside on each side, one across the edge; negative coordinates",
      drawing((), [layer("Head", name="Head out left", offset=(-60, 0)), layer("Head", name="Head out right", offset=(60, 0)),
                   layer("Head", name="Head above", offset=(0, -60)), layer("Head", name="Head below", offset=(0, 60)),
-                  layer("Head", name="Head across", offset=(-15, 0))], shown=(("Head", (-15, 0)),)))
+                  layer("Head", name="Head across", offset=(-15, 0))]))
 save("layers-larger.psd", "a layer larger than the canvas", "Backdrop is 32 x 32 from (-8, -8) on a 16 x 16 canvas",
-     drawing((), [layer("Backdrop", offset=(-8, -8))], size=(16, 16),
-             shown=(("Backdrop", (-8, -8)),)))
+     drawing((), [layer("Backdrop", offset=(-8, -8))], size=(16, 16)))
 odd = [layer("Eye L", compression=ZIP)]
 while sum(len(data) for _, data in odd[0].channels) % 2 == 0:
     odd[0].channels[-1] = (2, odd[0].channels[-1][1] + b"\0")

@@ -6,7 +6,7 @@ from psd_bytes import block, luni, unicode_text
 
 
 def named(*layers):
-    return drawing((), list(layers), shown=("Head", "Arm L"))
+    return drawing((), list(layers))
 
 
 def part(name, part="Head", **more):
@@ -34,7 +34,7 @@ save("names-without-luni.psd", "no luni block", "the legacy name is all there is
      named(part("Head", blocks=[]), part("左腕", "Arm L", legacy="左腕".encode("shift_jis"), blocks=[]),
            part("Œil", "Eye L", legacy="Œil".encode("mac_roman"), blocks=[])))
 odd = struct.pack(">I", 5) + "Arm L".encode("utf-16-be") + b"\0"
-save("names-luni-odd-length.psd", "luni block of odd length", "15 bytes: count, five units, one byte more; no padding behind it",
+save("names-luni-odd-length.psd", "luni block of odd length", "15 bytes: count, five units, one byte more; the next block follows at once",
      named(part("Arm L", "Arm L", blocks=[block(b"luni", odd, align=1), block(b"lyid", struct.pack(">I", 4))])))
 save("names-luni-unpadded.psd", "luni block padded to 2", "14 bytes, not a multiple of 4",
      named(part("Arm L", "Arm L", blocks=[block(b"luni", unicode_text("Arm L")), block(b"lyid", struct.pack(">I", 4))])))

@@ -61,6 +61,8 @@ class Layer:
     ranges: bytes = b""
     legacy: bytes = None  # the Pascal name, when it is not simply the ASCII of the name
     blocks: list = None  # encoded blocks; None means a luni block with the name
+    extra_align: int = 2
+    shows: tuple = None  # what the merged picture shows of it; not stored
     declared: dict = field(default_factory=dict)  # channel id -> a length that is not the true one
 
     def record(self, psb):
@@ -71,7 +73,7 @@ class Layer:
             out += struct.pack(">h", number) + size_field(self.declared.get(number, len(data)), psb)
         extra = (struct.pack(">I", len(self.mask)) + self.mask + struct.pack(">I", len(self.ranges)) + self.ranges
                  + pascal(legacy, 4) + b"".join(blocks))
-        extra = pad(extra, 2)
+        extra = pad(extra, self.extra_align)
         return (out + b"8BIM" + self.blend + bytes([self.opacity, self.clipping, self.flags, 0])
                 + struct.pack(">I", len(extra)) + extra)
 
@@ -153,11 +155,15 @@ def section(data):
 
 
 def document(width, height, layers, planes, *, mode=3, depth=8, psb=False, colour_data=b"", resources=(),
-             merged_alpha=False, align=4, inside=None, global_mask=b"", global_blocks=b"", merged_compression=RAW):
-    """A whole file. `inside` puts the layers into a global block (Lr16, Lr32) instead of the standard section."""
+             merged_alpha=False, align=4, inside=None, signature=b"8BIM", before=b"", global_mask=b"", global_blocks=b"", merged_compression=RAW):
+    """A whole file.
+
+    `inside` puts the layers into a global block (Lr16, Lr32) instead of the standard section: with that signature, and
+    with `before` in front of it.
+    """
     info = layer_info(layers, psb, merged_alpha) if layers else b""
     if inside:
-        global_blocks = block(inside, info, align=4, psb=psb) + global_blocks
+        global_blocks = before + block(inside, info, signature=signature, align=4, psb=psb) + global_blocks
         info = b""
     empty = not (info or global_mask or global_blocks)
     return (header(width, height, len(planes), depth, mode, psb) + section(colour_data) + section(b"".join(resources))

@@ -3,8 +3,8 @@ import io
 import struct
 from PIL import Image, ImageCms
 from catalogue import save
-from figure import drawing
-from psd_bytes import resource, unicode_text
+from figure import drawing, layer, merge
+from psd_bytes import document, resource, unicode_text
 
 
 def with_resources(*resources, **more):
@@ -48,3 +48,8 @@ save("resource-names-and-padding.psd", "named resources, odd lengths", "names of
     *(resource(4100 + n, bytes(range(n)), name) for n, name in enumerate((b"", b"a", b"ab", b"\x8d\xb6\x98r L!")))))
 save("resource-duplicate-numbers.psd", "one resource number twice", "both are kept, in order", with_resources(
     resource(4200, b"first!"), resolution(300), resource(4200, b"second")))
+extra = [bytes([10 * (n % 26)] * 32) for n in range(32)]
+names = (b"\x06Shadow\x05Shade", unicode_text("影", nul=True) + unicode_text("Shade", nul=True))
+save("resource-alpha-names.psd", "two further channels with names",
+     "1006 and 1045 beside five merged planes; no transparency, so the layer count is positive", document(
+         32, 32, [layer("Head")], merge(("Head",)) + [extra, extra], resources=[resource(1006, names[0]), resource(1045, names[1])]))
