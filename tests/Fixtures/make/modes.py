@@ -88,7 +88,7 @@ while sum(len(data) for _, data in odd[0].channels) % 2 == 0:
     odd[0].channels[-1] = (2, odd[0].channels[-1][1] + b"\0")
 for align in (1, 2, 4):
     save(f"layer-info-padded-to-{align}.psd", f"layer info length padded to {align}",
-         "the content has an odd length" + (", and so has the section" if align == 1 else ""),
+         "the content has an odd length: one ZIP channel has a zero behind its stream" + (", and so has the section" if align == 1 else ""),
          drawing(("Eye L",), odd, align=align))
 many = merge(("Eye L",), 8, 8) + [[bytes([n] * 8)] * 8 for n in range(53)]
 save("channels-56.psd", "56 channels, the format's most", "three colours and 53 further planes; flat, PackBits",

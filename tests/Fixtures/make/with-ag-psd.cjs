@@ -40,11 +40,13 @@ written('ag-mask.psd', 'user mask with density and feather', '', [
     head({ mask: { left: 11, top: 4, right: 21, bottom: 12, defaultColor: 0, imageData: box(10, 8, [200, 200, 200]), userMaskDensity: 0.5, userMaskFeather: 2 } })]);
 written('ag-text.psd', 'live text layer', 'TySh; no pixels in the layer', [
     head(), { name: 'Note', text: { text: 'Arm L\n左腕', transform: [1, 0, 0, 1, 4, 20], style: { font: { name: 'InventedSans' }, fontSize: 8, fillColor: colour } } }]);
-written('ag-placed.psd', 'placed content', 'SoLd in the layer, lnk2 global with a text file inside', [
-    head({ name: 'Placed L', placedLayer: { id: '20953ddb-9391-11ec-b4f1-c15674f50bc4', placed: '20953dda-9391-11ec-b4f1-c15674f50bc4', type: 'raster',
-        transform: [9, 2, 23, 2, 23, 14, 9, 14], width: 14, height: 12, resolution: { value: 72, units: 'Density' } } })],
-    { linkedFiles: [{ id: '20953ddb-9391-11ec-b4f1-c15674f50bc4', name: 'arm.txt', data: new TextEncoder().encode('an invented placed file') }] });
-written('ag-vector.psd', 'shape layer', 'vmsk or vsms, vscg or SoCo, vogk, as ag-psd chooses', [
+const id = '20953ddb-9391-11ec-b4f1-c15674f50bc4'; // invented
+const placed = head({ name: 'Placed L', placedLayer: { id, placed: '20953dda-9391-11ec-b4f1-c15674f50bc4', type: 'raster',
+    transform: [9, 2, 23, 2, 23, 14, 9, 14], width: 14, height: 12, resolution: { value: 72, units: 'Density' } } });
+const linkedFiles = [{ id, name: 'arm.txt', data: new TextEncoder().encode('an invented placed file') }];
+written('ag-placed.psd', 'placed content', 'PlLd and SoLd in the layer, lnk2 global with a text file inside', [placed], { linkedFiles });
+written('ag-placed.psb', 'placed content in PSB', 'lnk2 has an 8-byte length', [placed], { linkedFiles }, { psb: true });
+written('ag-vector.psd', 'shape layer', 'vmsk and SoCo', [
     head({ name: 'Shape', vectorFill: { type: 'color', color: colour }, vectorMask: { paths: [{ open: false, operation: 'combine', fillRule: 'non-zero', knots: [
         { linked: true, points: [10, 4, 10, 4, 12, 3] }, { linked: true, points: [20, 4, 20, 4, 20, 6] }, { linked: false, points: [15, 12, 15, 12, 15, 12] }] }] } })]);
 written('ag-effects.psd', 'object effects', 'lfx2 with a drop shadow and a stroke, lrFX beside it', [
