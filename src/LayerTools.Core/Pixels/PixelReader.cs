@@ -1,0 +1,113 @@
+using LayerTools.Errors;
+using LayerTools.Formats;
+using LayerTools.Model;
+
+namespace LayerTools.Pixels;
+
+/// <summary>
+/// Unpacks channels of one file's layers for the length of one operation. Can be used from several threads; each
+/// <see cref="PlaneRows"/> belongs to one.
+/// </summary>
+internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : IDisposable
+{
+    /// <summary>The longest array the runtime makes.</summary>
+    private const long LongestArray = 0x7FFFFFC7;
+
+    private readonly OpenedSources opened = new();
+    private readonly ReadLimits limits = limits ?? ReadLimits.Default;
+
+    /// <summary>
+    /// The rows of a layer's channel; null if the layer has no such channel. A channel that stores no samples reads as 0 for
+    /// colours and alpha (nothing is painted) and as the mask's default colour for masks.
+    /// </summary>
+    /// <exception cref="LayeredFileException">The channel is damaged, or the file changed on disk.</exception>
+    public PlaneRows? OpenRows(Layer layer, PlaneRole role)
+    {
+        if (layer.FindPlane(role) is not { } plane) return null;
+        var blank = role switch
+        {
+            PlaneRole.UserMask => layer.Mask?.DefaultColor ?? 0,
+            PlaneRole.CombinedMask => layer.Mask?.CombinedDefaultColor ?? 0,
+            _ => (byte)0,
+        };
+        return PlaneRows.Open(plane, layer.GetPlaneBounds(role), file.BitDepth, file.Format, blank, opened, PlanePlace.Of(layer, plane));
+    }
+
+    /// <summary>All samples of a layer's channel, rows from the top; null if the layer has no such channel.</summary>
+    /// <exception cref="LayeredFileException">The channel is damaged or too large, or the file changed on disk.</exception>
+    public byte[]? ReadPlane(Layer layer, PlaneRole role)
+    {
+        using var rows = OpenRows(layer, role);
+        if (rows is null) return null;
+        var samples = Allocate(layer, (long)rows.RowBytes * rows.Height, count => new byte[count]);
+        for (var y = 0; y < rows.Height; y++) rows.ReadRow(samples.AsSpan(y * rows.RowBytes, rows.RowBytes));
+        return samples;
+    }
+
+    /// <summary>
+    /// A layer's own pixels without its masks, 8 bits a sample, as large as the layer's rectangle. Layers without alpha are opaque. At 32 bits
+    /// the colours are linear light and are encoded as sRGB (IEC 61966-2-1).
+    /// </summary>
+    /// <exception cref="LayeredFileException">A channel is damaged, the layer is too large, or the colour mode is neither RGB nor grey.</exception>
+    public Raster ReadRaster(Layer layer)
+    {
+        SampleConverter.EnsureSupported(file, PlanePlaceOf(layer));
+        var bounds = layer.IsGroup || layer.Bounds.IsEmpty ? Bounds.Empty : layer.Bounds;
+        var raster = Allocate(layer, 4L * bounds.Area, _ => new Raster(bounds.Width, bounds.Height));
+        var opaque = layer.FindPlane(PlaneRole.Alpha) is null;
+        if (file.ColorMode == ColorMode.Grayscale)
+        {
+            Fill(layer, PlaneRole.Color0, raster, [0, 1, 2]);
+        }
+        else
+        {
+            Fill(layer, PlaneRole.Color0, raster, [0]);
+            Fill(layer, PlaneRole.Color1, raster, [1]);
+            Fill(layer, PlaneRole.Color2, raster, [2]);
+        }
+
+        if (opaque) SampleConverter.Spread(255, raster.Pixels, 3);
+        else Fill(layer, PlaneRole.Alpha, raster, [3]);
+        return raster;
+    }
+
+    public void Dispose() => opened.Dispose();
+
+    private static string PlanePlaceOf(Layer layer) => $"layer '{layer.LayerPath}'";
+
+    private void Fill(Layer layer, PlaneRole role, Raster raster, ReadOnlySpan<int> places)
+    {
+        if (raster.Width == 0 || raster.Height == 0) return;
+        using var rows = OpenRows(layer, role);
+        if (rows is null) return;
+        var samples = new byte[rows.RowBytes];
+        var bytes = new byte[rows.Width];
+        for (var y = 0; y < rows.Height; y++)
+        {
+            rows.ReadRow(samples);
+            SampleConverter.ToBytes(samples, bytes, rows.BitDepth, isLight: role >= PlaneRole.Color0);
+            foreach (var place in places) SampleConverter.Spread(bytes, raster.Row(y), place);
+        }
+    }
+
+    private T Allocate<T>(Layer layer, long bytes, Func<int, T> create)
+    {
+        if (bytes <= Math.Min((long)limits.MemoryMegabytes << 20, LongestArray))
+        {
+            try
+            {
+                return create((int)bytes);
+            }
+            catch (OutOfMemoryException)
+            {
+                throw TooLarge("The machine has no memory left for it.");
+            }
+        }
+
+        throw TooLarge(FormattableString.Invariant($"The limit is {limits.MemoryMegabytes} MB."));
+
+        LayeredFileException TooLarge(string why) => new(LayeredFileErrorKind.LimitExceeded, file.Path, PlanePlaceOf(layer), -1,
+            FormattableString.Invariant($"Its samples take {(bytes + (1 << 20) - 1) >> 20} MB unpacked. {why}"),
+            FormattableString.Invariant($"Raise {nameof(ReadLimits.MemoryMegabytes)} (at most 2047), or cut the layer."));
+    }
+}
