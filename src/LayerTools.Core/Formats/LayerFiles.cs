@@ -1,4 +1,5 @@
 using LayerTools.Errors;
+using LayerTools.Formats.Psd;
 using LayerTools.Model;
 
 namespace LayerTools.Formats;
@@ -10,7 +11,7 @@ public static class LayerFiles
     /// <param name="path">The file.</param>
     /// <param name="limits">Limits, or null for <see cref="ReadLimits.Default"/>.</param>
     /// <exception cref="LayeredFileException">The file cannot be read; names file, section and byte offset.</exception>
-    public static LayerFile Read(string path, ReadLimits? limits = null) => throw new NotSupportedException();
+    public static LayerFile Read(string path, ReadLimits? limits = null) => PsdReader.Read(Path.GetFullPath(path), limits ?? ReadLimits.Default);
 
     /// <summary>Writes the file with its pending edits.</summary>
     /// <param name="file">The file.</param>

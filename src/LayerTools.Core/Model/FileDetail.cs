@@ -3,6 +3,9 @@ namespace LayerTools.Model;
 /// <summary>What a file format keeps with a file beyond the model, in the format's own form.</summary>
 internal abstract class FileDetail
 {
+    /// <summary>Ids that the file uses for things that are no layers of the model.</summary>
+    public abstract IEnumerable<int> HiddenIds { get; }
+
     /// <summary>A new, plain layer's detail.</summary>
     public abstract LayerDetail CreateLayerDetail(LayerKind kind);
 }

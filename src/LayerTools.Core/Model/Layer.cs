@@ -128,6 +128,9 @@ public sealed class Layer
     /// <summary>Opacity of the layer without its effects, 0 to 255.</summary>
     internal byte FillOpacity { get; set; } = 255;
 
+    /// <summary>Which things are locked, as the file stores it.</summary>
+    internal uint LockFlags { get; set; }
+
     internal LayerMask? Mask { get; set; }
 
     internal List<Plane> Planes { get; set; } = [];

@@ -97,6 +97,11 @@ public sealed class LayerFile
         LayerCount = number;
     }
 
-    /// <summary>An id that no layer has: the largest plus one.</summary>
-    internal int CreateId() => checked(GetLayers().Max(layer => layer.Id ?? 0) + 1);
+    /// <summary>An id that nothing in the file has: the largest plus one, or the smallest free one where that does not exist.</summary>
+    internal int CreateId()
+    {
+        var used = new HashSet<int>(GetLayers().Select(layer => layer.Id).OfType<int>().Concat(Detail.HiddenIds));
+        var largest = used.Count == 0 ? 0 : Math.Max(0, used.Max());
+        return largest < int.MaxValue ? largest + 1 : Enumerable.Range(1, used.Count + 1).First(id => !used.Contains(id));
+    }
 }

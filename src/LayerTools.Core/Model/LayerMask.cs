@@ -16,6 +16,9 @@ internal sealed class LayerMask
 
     public bool IsInverted => (Flags & 4) != 0;
 
+    /// <summary>Whether the file stores density and feather with the mask, be it none of them.</summary>
+    public bool HasParameters { get; set; }
+
     /// <summary>How strongly the mask works, 0 to 255; null where the file does not say.</summary>
     public byte? UserDensity { get; set; }
 

@@ -6,30 +6,29 @@ namespace LayerTools.Model;
 /// <summary>A file on disk as it was when it was read: every later read first makes sure that it still is the same.</summary>
 internal sealed class SourceFile
 {
-    private readonly long length;
-    private readonly DateTime lastWrite;
-    private readonly IReadOnlyList<(long Offset, long Length)> watched;
-    private readonly byte[] hash;
+    private IReadOnlyList<(long Offset, long Length)> watched = [];
+    private DateTime lastWrite;
+    private byte[] hash = [];
 
-    private SourceFile(string path, long length, DateTime lastWrite, IReadOnlyList<(long, long)> watched, byte[] hash)
+    public SourceFile(string path) => Path = path;
+
+    public string Path { get; private set; }
+
+    public long Length { get; private set; }
+
+    /// <summary>Remembers the state of the open file.</summary>
+    /// <param name="stream">The file, open for reading.</param>
+    /// <param name="ranges">The bytes whose content is remembered: all that is not pixels.</param>
+    public void Remember(FileStream stream, IReadOnlyList<(long Offset, long Length)> ranges)
     {
-        Path = path;
-        this.length = length;
-        this.lastWrite = lastWrite;
-        this.watched = watched;
-        this.hash = hash;
+        Length = stream.Length;
+        lastWrite = File.GetLastWriteTimeUtc(Path);
+        watched = ranges;
+        hash = Hash(stream, ranges);
     }
 
-    public string Path { get; }
-
-    public long Length => length;
-
-    /// <summary>Remembers an open file.</summary>
-    /// <param name="stream">The file, open for reading.</param>
-    /// <param name="path">Its full path.</param>
-    /// <param name="watched">The ranges, in bytes, whose content is remembered: all that is not pixels.</param>
-    public static SourceFile Remember(FileStream stream, string path, IReadOnlyList<(long Offset, long Length)> watched) =>
-        new(path, stream.Length, File.GetLastWriteTimeUtc(path), watched, Hash(stream, watched));
+    /// <summary>Says that the same bytes now have another name.</summary>
+    public void MoveTo(string path) => Path = path;
 
     /// <summary>Opens the file for reading.</summary>
     /// <exception cref="LayeredFileException">The file is not the one that was read, or cannot be opened.</exception>
@@ -38,7 +37,7 @@ internal sealed class SourceFile
         var stream = FileAccessErrors.Wrap(Path, () => new FileStream(Path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete, 1, FileOptions.RandomAccess));
         try
         {
-            if (stream.Length != length || File.GetLastWriteTimeUtc(Path) != lastWrite || !Hash(stream, watched).AsSpan().SequenceEqual(hash))
+            if (stream.Length != Length || File.GetLastWriteTimeUtc(Path) != lastWrite || !Hash(stream, watched).AsSpan().SequenceEqual(hash))
             {
                 throw new LayeredFileException(LayeredFileErrorKind.SourceChanged, Path, "whole file", -1,
                     "The file changed on disk since it was read.", "Read it again with Get-LayerFile and repeat the edits.");

@@ -1,0 +1,75 @@
+using System.Buffers.Binary;
+
+namespace LayerTools.Formats.Psd.Blocks;
+
+/// <summary>The paths of a vector mask: version 4, flags 4, then records of 26 bytes whose points are fractions of the canvas in 8.24 fixed point, y before x (PSD File Formats Specification, 'Path resource format').</summary>
+internal static class VectorMaskPath
+{
+    public static readonly string[] Keys = ["vmsk", "vsms"];
+    private const int RecordsStart = 8;
+    private const int RecordLength = 26;
+    private const long One = 1 << 24;
+    private const int Disabled = 4;
+    private const int ClipboardRecord = 7;
+    private static readonly ushort[] KnotRecords = [1, 2, 4, 5];
+
+    public static bool IsDisabled(ReadOnlySpan<byte> data) => data.Length >= RecordsStart && (BinaryPrimitives.ReadInt32BigEndian(data.Slice(4)) & Disabled) != 0;
+
+    /// <summary>Reflects anchors and handles across the line at half of <paramref name="doubledAxis"/> px; exact for the centre line.</summary>
+    public static byte[] Reflect(ReadOnlySpan<byte> data, int doubledAxis, int canvasWidth)
+    {
+        var sum = DivideRounded(doubledAxis * One, canvasWidth);
+        return Map(data, x => sum - x, y => y, swapsEdges: true);
+    }
+
+    /// <summary>Moves points by whole pixels and refers them to a new canvas size.</summary>
+    public static byte[] Recanvas(ReadOnlySpan<byte> data, int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight) => Map(
+        data,
+        x => DivideRounded(x * oldWidth + right * One, newWidth),
+        y => DivideRounded(y * oldHeight + down * One, newHeight),
+        swapsEdges: false);
+
+    private static byte[] Map(ReadOnlySpan<byte> data, Func<long, long> mapX, Func<long, long> mapY, bool swapsEdges)
+    {
+        var mapped = data.ToArray();
+        for (var start = RecordsStart; start + RecordLength <= mapped.Length; start += RecordLength)
+        {
+            var record = mapped.AsSpan(start, RecordLength);
+            var type = BinaryPrimitives.ReadUInt16BigEndian(record);
+            if (Array.IndexOf(KnotRecords, type) >= 0)
+            {
+                for (var point = 2; point < RecordLength; point += 8)
+                {
+                    Replace(record.Slice(point), mapY);
+                    Replace(record.Slice(point + 4), mapX);
+                }
+            }
+            else if (type == ClipboardRecord)
+            {
+                // top 4, left 4, bottom 4, right 4, resolution 4
+                Replace(record.Slice(2), mapY);
+                Replace(record.Slice(6), mapX);
+                Replace(record.Slice(10), mapY);
+                Replace(record.Slice(14), mapX);
+                if (swapsEdges) SwapInt32(record.Slice(6), record.Slice(14));
+            }
+        }
+
+        return mapped;
+    }
+
+    private static void Replace(Span<byte> place, Func<long, long> map)
+    {
+        var value = map(BinaryPrimitives.ReadInt32BigEndian(place));
+        BinaryPrimitives.WriteInt32BigEndian(place, (int)Math.Max(int.MinValue, Math.Min(int.MaxValue, value)));
+    }
+
+    private static void SwapInt32(Span<byte> one, Span<byte> other)
+    {
+        var kept = BinaryPrimitives.ReadInt32BigEndian(one);
+        other.Slice(0, 4).CopyTo(one);
+        BinaryPrimitives.WriteInt32BigEndian(other, kept);
+    }
+
+    private static long DivideRounded(long dividend, long divisor) => (long)Math.Round((decimal)dividend / divisor, MidpointRounding.AwayFromZero);
+}

@@ -1,0 +1,76 @@
+using LayerTools.Formats.Psd.Blocks;
+using LayerTools.Model;
+
+namespace LayerTools.Formats.Psd;
+
+/// <summary>The parts of a PSD or PSB file around its layers, kept as they are.</summary>
+internal sealed class PsdFileDetail : FileDetail
+{
+    public required PsdHeader Header { get; set; }
+
+    /// <summary>The content of the colour mode data section: a palette, or the inks of a duotone.</summary>
+    public ByteSource ColorData { get; set; } = MemoryBytes.Empty;
+
+    public List<PsdResource> Resources { get; set; } = [];
+
+    /// <summary>Bytes after the last resource that are none.</summary>
+    public ByteSource ResourcesTail { get; set; } = MemoryBytes.Empty;
+
+    /// <summary>Whether the section for layers and masks has any content.</summary>
+    public bool HasLayerSection { get; set; } = true;
+
+    public PsdLayerInfo? LayerInfo { get; set; }
+
+    /// <summary>Which global block holds the layers, as files of 16 and 32 bit have it; null for the usual place.</summary>
+    public int? LayerBlockIndex { get; set; }
+
+    /// <summary>The global layer mask info with its length; null where the section ends before.</summary>
+    public ByteSource? GlobalMask { get; set; } = MemoryBytes.Empty;
+
+    public List<PsdBlock> Blocks { get; set; } = [];
+
+    public ByteSource BlocksTail { get; set; } = MemoryBytes.Empty;
+
+    /// <summary>Group ends in front of all layers.</summary>
+    public IReadOnlyList<PsdRecord> StraysInFront { get; set; } = [];
+
+    /// <summary>The merged picture with its compression word, to the end of the file.</summary>
+    public required ByteSource MergedPicture { get; set; }
+
+    public PsdHabits Habits { get; set; } = PsdHabits.OfNewFile;
+
+    public override IEnumerable<int> HiddenIds => Closings.Select(record => LayerIdBlock.Read(record.GetData("lyid"))).OfType<int>();
+
+    public IReadOnlyList<PsdRecord> Closings { get; set; } = [];
+
+    public override LayerDetail CreateLayerDetail(LayerKind kind)
+    {
+        if (kind != LayerKind.Group) return new PsdLayerDetail(new PsdRecord(), null);
+        var passThrough = PsdKey.Parse("pass");
+        var opening = new PsdRecord { Flags = PsdRecord.KnowsPixelFlag | PsdRecord.PixelsIrrelevant, Planes = EmptyPlanes(), Blocks = [new PsdBlock("lsct", DividerBlock.Write(DividerBlock.OpenGroup, passThrough))] };
+        var closing = new PsdRecord
+        {
+            Flags = PsdRecord.KnowsPixelFlag | PsdRecord.PixelsIrrelevant,
+            Planes = EmptyPlanes(),
+            LegacyName = "</Group>"u8.ToArray(),
+            Blocks = [new PsdBlock("lsct", DividerBlock.Write(DividerBlock.GroupEnd, null))],
+        };
+        return new PsdLayerDetail(opening, closing);
+    }
+
+    public PsdResource? Find(ushort id) => Resources.Find(resource => resource.Id == id);
+
+    public void Replace(ushort id, byte[] data)
+    {
+        var index = Resources.FindIndex(resource => resource.Id == id);
+        if (index >= 0) Resources[index] = Resources[index].With(data);
+        else Resources.Add(new PsdResource(id, data));
+    }
+
+    /// <summary>The channels a layer without pixels still has.</summary>
+    public IReadOnlyList<Plane> EmptyPlanes()
+    {
+        var colors = Header.Mode switch { (int)ColorMode.Rgb or (int)ColorMode.Lab => 3, (int)ColorMode.Cmyk => 4, _ => 1 };
+        return [.. Enumerable.Range(-1, colors + 1).Select(role => new Plane((PlaneRole)role, 0, MemoryBytes.Empty))];
+    }
+}

@@ -1,0 +1,175 @@
+using System.Buffers.Binary;
+using LayerTools.Errors;
+using LayerTools.Formats.Psd.Blocks;
+using LayerTools.Model;
+
+namespace LayerTools.Formats.Psd;
+
+/// <summary>Makes the model of a file from what is stored.</summary>
+internal static class PsdModelLoader
+{
+    private const double GuideSteps = 32;
+    private const int GuidesStart = 16;
+    private const int GuideLength = 5;
+
+    public static LayerFile Load(SourceFile source, PsdFileDetail detail, ReadLimits limits)
+    {
+        var records = detail.LayerInfo?.Records ?? [];
+        detail.Habits = TellHabits(records);
+        var header = detail.Header;
+        var file = new LayerFile(source.Path, header.Format, header.Width, header.Height, (ColorMode)header.Mode, header.Depth, detail)
+        {
+            Source = source,
+            Ppi = ReadPpi(detail),
+            Guides = ReadGuides(detail),
+        };
+        file.Warnings = BuildTree(file, detail, records, limits);
+        file.Renumber();
+        return file;
+    }
+
+    /// <summary>Fills a layer from its record.</summary>
+    public static Layer LoadLayer(PsdRecord record, PsdHabits habits)
+    {
+        var layer = new Layer(LayerTraits.TellKind(record), habits.Names.Decode(record.LegacyName), new PsdLayerDetail(record, null))
+        {
+            Bounds = record.Bounds,
+            BlendMode = BlendModeKeys.Read(record.BlendKey),
+            OpacityByte = record.Opacity,
+            Clipped = record.Clipping != 0,
+            Visible = (record.Flags & PsdRecord.Hidden) == 0,
+            Locked = (record.Flags & PsdRecord.TransparencyLocked) != 0,
+            Planes = [.. record.Planes],
+        };
+        PsdMaskData.Load(record.MaskData, HasCombinedMask(record), out var mask);
+        layer.Mask = mask;
+        foreach (var block in record.Blocks)
+        {
+            if (block.Data is MemoryBytes memory) LayerBlocks.Find(block.Key)?.Load(memory.Bytes, layer);
+        }
+
+        return layer;
+    }
+
+    public static bool HasCombinedMask(PsdRecord record) => record.Planes.Any(plane => plane.Role == PlaneRole.CombinedMask);
+
+    private static PsdHabits TellHabits(IReadOnlyList<PsdRecord> records)
+    {
+        var pairs = new List<(byte[], string)>();
+        int? filling = null;
+        foreach (var record in records)
+        {
+            var data = record.GetData("luni");
+            if (!UnicodeNameBlock.TryRead(data, out var name, out _)) continue;
+            pairs.Add((record.LegacyName, name));
+            filling ??= UnicodeNameBlock.TellFilling(data);
+        }
+
+        return new PsdHabits(LegacyNames.Infer(pairs), filling ?? 4, records.Any(record => record.Blocks.Any(block => block.Padding.Length > 0)));
+    }
+
+    /// <summary>Reads the flat list, from the front, into a tree; dividers that do not match are kept where they are and warned about.</summary>
+    private static List<string> BuildTree(LayerFile file, PsdFileDetail detail, IReadOnlyList<PsdRecord> records, ReadLimits limits)
+    {
+        var warnings = new List<string>();
+        var open = new Stack<Layer>();
+        var closings = new List<PsdRecord>();
+        open.Push(file.Root);
+        for (var i = records.Count - 1; i >= 0; i--)
+        {
+            var record = records[i];
+            if (LayerTraits.TellDividerType(record) == DividerBlock.GroupEnd)
+            {
+                if (open.Count > 1)
+                {
+                    ((PsdLayerDetail)open.Pop().Detail).Closing = record;
+                    closings.Add(record);
+                }
+                else
+                {
+                    warnings.Add("A group ends that never began; it is kept in the file and left out of the tree.");
+                    KeepStray(file, detail, record);
+                }
+
+                continue;
+            }
+
+            var layer = LoadLayer(record, detail.Habits);
+            open.Peek().Append(layer);
+            if (!layer.IsGroup) continue;
+            if (open.Count > limits.GroupDepth)
+            {
+                throw new LayeredFileException(LayeredFileErrorKind.LimitExceeded, file.Path, $"layer record {i + 1} of {records.Count}", -1,
+                    $"Groups are nested deeper than {limits.GroupDepth}.", $"If you trust the file, raise the limit: Get-LayerFile -Limit @{{ {nameof(ReadLimits.GroupDepth)} = ... }}.");
+            }
+
+            open.Push(layer);
+        }
+
+        while (open.Count > 1) warnings.Add($"The group '{open.Pop().LayerPath}' never ends; everything behind it counts as its content.");
+        detail.Closings = closings;
+        return warnings;
+    }
+
+    private static void KeepStray(LayerFile file, PsdFileDetail detail, PsdRecord record)
+    {
+        var outermost = file.GetChildren();
+        if (outermost.Count > 0 && outermost[outermost.Count - 1].Detail is PsdLayerDetail last) last.StraysBehind = [.. last.StraysBehind, record];
+        else detail.StraysInFront = [.. detail.StraysInFront, record];
+    }
+
+    /// <summary>Horizontal resolution, 16.16 fixed, always stored per inch.</summary>
+    public static double? ReadPpi(PsdFileDetail detail) =>
+        detail.Find(PsdResource.Resolution)?.Data is MemoryBytes { Bytes.Length: >= 4 } data ? Math.Round(BinaryPrimitives.ReadUInt32BigEndian(data.Bytes) / 65536.0, 4) : null;
+
+    /// <summary>version 4, grid 8, count 4, then per guide: position 4 (in 1/32 px, signed), direction 1 (0 = vertical).</summary>
+    public static IReadOnlyList<Guide> ReadGuides(PsdFileDetail detail)
+    {
+        if (detail.Find(PsdResource.Guides)?.Data is not MemoryBytes { Bytes.Length: >= GuidesStart } data) return [];
+        var count = BinaryPrimitives.ReadUInt32BigEndian(data.Bytes.AsSpan(12));
+        var guides = new List<Guide>();
+        for (var start = GuidesStart; guides.Count < count && start + GuideLength <= data.Bytes.Length; start += GuideLength)
+        {
+            guides.Add(new Guide(BinaryPrimitives.ReadInt32BigEndian(data.Bytes.AsSpan(start)) / GuideSteps, data.Bytes[start + 4] == 0));
+        }
+
+        return guides;
+    }
+
+    public static byte[] WritePpi(double ppi, ReadOnlySpan<byte> stored)
+    {
+        // horizontal 4, unit 2, width unit 2, vertical 4, unit 2, height unit 2; unit 1 = per inch, width unit 1 = inch
+        const int Length = 16;
+        var data = stored.Length >= Length ? stored.ToArray() : [0, 0, 0, 0, 0, 1, 0, 1, 0, 0, 0, 0, 0, 1, 0, 1];
+        var ratio = stored.Length >= Length && BinaryPrimitives.ReadUInt32BigEndian(stored) is var horizontal and > 0 ? BinaryPrimitives.ReadUInt32BigEndian(stored.Slice(8)) / (double)horizontal : 1;
+        BinaryPrimitives.WriteUInt32BigEndian(data, (uint)Math.Round(ppi * 65536));
+        BinaryPrimitives.WriteUInt32BigEndian(data.AsSpan(8), (uint)Math.Round(ppi * 65536 * ratio));
+        return data;
+    }
+
+    public static byte[] WriteGuides(IReadOnlyList<Guide> guides, ReadOnlySpan<byte> stored)
+    {
+        // The usual grid: every 18 px, in 1/32 px.
+        const int Grid = 576;
+        var output = new PsdOutput();
+        if (stored.Length >= GuidesStart)
+        {
+            output.Write(stored.Slice(0, 12));
+        }
+        else
+        {
+            output.WriteInt32(1);
+            output.WriteInt32(Grid);
+            output.WriteInt32(Grid);
+        }
+
+        output.WriteInt32(guides.Count);
+        foreach (var guide in guides)
+        {
+            output.WriteInt32((int)Math.Round(guide.Position * GuideSteps));
+            output.WriteByte((byte)(guide.IsVertical ? 0 : 1));
+        }
+
+        return output.ToArray();
+    }
+}
