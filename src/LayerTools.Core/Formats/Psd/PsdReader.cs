@@ -1,6 +1,5 @@
 using System.Buffers.Binary;
 using LayerTools.Errors;
-using LayerTools.Formats.Psd.Blocks;
 using LayerTools.Model;
 
 namespace LayerTools.Formats.Psd;
