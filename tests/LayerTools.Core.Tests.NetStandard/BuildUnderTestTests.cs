@@ -3,7 +3,7 @@ using System.Runtime.Versioning;
 using LayerTools.Model;
 using Xunit;
 
-namespace LayerTools.Core.Tests;
+namespace LayerTools.Tests;
 
 public sealed class BuildUnderTestTests
 {

@@ -5,5 +5,7 @@ namespace LayerTools.Tests.Support;
 /// <summary>A file format's part of a file in tests that need no format.</summary>
 internal sealed class StubFileDetail : FileDetail
 {
+    public override IEnumerable<int> HiddenIds => [];
+
     public override LayerDetail CreateLayerDetail(LayerKind kind) => new StubLayerDetail();
 }
