@@ -51,7 +51,7 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
     /// <exception cref="LayeredFileException">A channel is damaged, the layer is too large, or the colour mode is neither RGB nor grey.</exception>
     public Raster ReadRaster(Layer layer)
     {
-        SampleConverter.EnsureSupported(file, PlanePlaceOf(layer));
+        SampleConverter.EnsureSupported(file, SectionOf(layer));
         var bounds = layer.IsGroup || layer.Bounds.IsEmpty ? Bounds.Empty : layer.Bounds;
         var raster = Allocate(layer, 4L * bounds.Area, _ => new Raster(bounds.Width, bounds.Height));
         var opaque = layer.FindPlane(PlaneRole.Alpha) is null;
@@ -73,7 +73,7 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
 
     public void Dispose() => opened.Dispose();
 
-    private static string PlanePlaceOf(Layer layer) => $"layer '{layer.LayerPath}'";
+    private static string SectionOf(Layer layer) => $"layer '{layer.LayerPath}'";
 
     private void Fill(Layer layer, PlaneRole role, Raster raster, ReadOnlySpan<int> places)
     {
@@ -106,7 +106,7 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
 
         throw TooLarge(FormattableString.Invariant($"The limit is {limits.MemoryMegabytes} MB."));
 
-        LayeredFileException TooLarge(string why) => new(LayeredFileErrorKind.LimitExceeded, file.Path, PlanePlaceOf(layer), -1,
+        LayeredFileException TooLarge(string why) => new(LayeredFileErrorKind.LimitExceeded, file.Path, SectionOf(layer), -1,
             FormattableString.Invariant($"Its samples take {(bytes + (1 << 20) - 1) >> 20} MB unpacked. {why}"),
             FormattableString.Invariant($"Raise {nameof(ReadLimits.MemoryMegabytes)} (at most 2047), or cut the layer."));
     }

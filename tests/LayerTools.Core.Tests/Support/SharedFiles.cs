@@ -1,0 +1,37 @@
+namespace LayerTools.Tests.Support;
+
+/// <summary>Layered files that tests read: the repository's own fixtures, and real ones in a folder 'shared' beside or above the repository.</summary>
+internal static class SharedFiles
+{
+    /// <summary>Why a test is skipped that needs the real files.</summary>
+    public const string Missing = "The folder 'shared' with real files is not here.";
+
+    private static readonly string? Folder = FindAbove("shared");
+
+    /// <summary>The sound fixtures; those in 'damaged' are not among them.</summary>
+    public static IReadOnlyList<string> Fixtures { get; } =
+        [.. LayeredIn(FindAbove(Path.Combine("tests", "Fixtures"))).Where(path => Path.GetFileName(Path.GetDirectoryName(path)) != "damaged")];
+
+    /// <summary>The full path of a real file; null if it is not there.</summary>
+    public static string? Find(string relativePath) => Folder is not null && Path.Combine(Folder, relativePath) is var path && File.Exists(path) ? path : null;
+
+    /// <summary>All real files in a folder of 'shared' and below; none if it is not there.</summary>
+    public static IReadOnlyList<string> FindLayered(string relativePath) => LayeredIn(Folder is null ? null : Path.Combine(Folder, relativePath));
+
+    private static string[] LayeredIn(string? folder) => folder is null || !Directory.Exists(folder)
+        ? []
+        : [.. Directory.EnumerateFiles(folder, "*.ps?", SearchOption.AllDirectories).Where(IsLayered).Order(StringComparer.Ordinal)];
+
+    private static bool IsLayered(string path) => Path.GetExtension(path).ToUpperInvariant() is ".PSD" or ".PSB";
+
+    private static string? FindAbove(string name)
+    {
+        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
+        {
+            var candidate = Path.Combine(folder.FullName, name);
+            if (Directory.Exists(candidate)) return candidate;
+        }
+
+        return null;
+    }
+}
