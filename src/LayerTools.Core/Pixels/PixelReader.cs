@@ -39,7 +39,7 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
     {
         using var rows = OpenRows(layer, role);
         if (rows is null) return null;
-        var samples = Allocate(layer, (long)rows.RowBytes * rows.Height, count => new byte[count]);
+        var samples = Allocate(layer, rows.RowBytes, rows.Height, () => new byte[rows.RowBytes * rows.Height]);
         for (var y = 0; y < rows.Height; y++) rows.ReadRow(samples.AsSpan(y * rows.RowBytes, rows.RowBytes));
         return samples;
     }
@@ -53,7 +53,7 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
     {
         SampleConverter.EnsureSupported(file, SectionOf(layer));
         var bounds = layer.IsGroup || layer.Bounds.IsEmpty ? Bounds.Empty : layer.Bounds;
-        var raster = Allocate(layer, 4L * bounds.Area, _ => new Raster(bounds.Width, bounds.Height));
+        var raster = Allocate(layer, 4 * ((long)bounds.Right - bounds.Left), (long)bounds.Bottom - bounds.Top, () => new Raster(bounds.Width, bounds.Height));
         var opaque = layer.FindPlane(PlaneRole.Alpha) is null;
         if (file.ColorMode == ColorMode.Grayscale)
         {
@@ -90,24 +90,25 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
         }
     }
 
-    private T Allocate<T>(Layer layer, long bytes, Func<int, T> create)
+    private T Allocate<T>(Layer layer, long rowBytes, long height, Func<T> create)
     {
+        // As a floating-point number, since the product of two damaged numbers may not fit into a long.
+        var bytes = (double)rowBytes * height;
+        var refusal = FormattableString.Invariant($"The limit is {limits.MemoryMegabytes} MB.");
         if (bytes <= Math.Min((long)limits.MemoryMegabytes << 20, LongestArray))
         {
             try
             {
-                return create((int)bytes);
+                return create();
             }
             catch (OutOfMemoryException)
             {
-                throw TooLarge("The machine has no memory left for it.");
+                refusal = "The machine has no memory left for it.";
             }
         }
 
-        throw TooLarge(FormattableString.Invariant($"The limit is {limits.MemoryMegabytes} MB."));
-
-        LayeredFileException TooLarge(string why) => new(LayeredFileErrorKind.LimitExceeded, file.Path, SectionOf(layer), -1,
-            FormattableString.Invariant($"Its samples take {(bytes + (1 << 20) - 1) >> 20} MB unpacked. {why}"),
+        throw new LayeredFileException(LayeredFileErrorKind.LimitExceeded, file.Path, SectionOf(layer), -1,
+            FormattableString.Invariant($"Its samples take {Math.Ceiling(bytes / (1 << 20)):0} MB unpacked. {refusal}"),
             FormattableString.Invariant($"Raise {nameof(ReadLimits.MemoryMegabytes)} (at most 2047), or cut the layer."));
     }
 }
