@@ -176,7 +176,7 @@ public class PixelReaderTests
         {
             return LayerFiles.Read(path);
         }
-        catch (LayeredFileException error)
+        catch (LayeredFileException error) when (!SharedFiles.Fixtures.Contains(path))
         {
             // Which files the tree can be read from is for the reader's tests to say.
             Assert.Skip(error.Message);
