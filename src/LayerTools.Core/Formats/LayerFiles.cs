@@ -18,7 +18,7 @@ public static class LayerFiles
     /// <param name="destination">The path to write.</param>
     /// <param name="options">How to write.</param>
     /// <exception cref="LayeredFileException">Nothing was written, and what was there is untouched.</exception>
-    public static SaveResult Save(LayerFile file, string destination, SaveOptions options) => throw new NotSupportedException();
+    public static SaveResult Save(LayerFile file, string destination, SaveOptions options) => new LayerFileSaver(file, Path.GetFullPath(destination), options).Save();
 
     /// <summary>Makes a blank file in memory; <see cref="Save"/> writes it.</summary>
     public static LayerFile Create(string path, NewFileOptions options) => throw new NotSupportedException();

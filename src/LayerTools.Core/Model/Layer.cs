@@ -55,10 +55,10 @@ public sealed class Layer
     public int Top => ContentBounds.Top;
 
     /// <summary>Columns, px.</summary>
-    public int Width => ContentBounds.Width;
+    public int Width => Math.Max(0, ContentBounds.Width);
 
     /// <summary>Rows, px.</summary>
-    public int Height => ContentBounds.Height;
+    public int Height => Math.Max(0, ContentBounds.Height);
 
     /// <summary>Opacity, 0 to 100 %, rounded to a tenth.</summary>
     public double Opacity => Math.Round(OpacityByte * 100.0 / 255, 1);

@@ -70,7 +70,7 @@ public sealed class LayerFile
 
     internal Layer Root { get; }
 
-    internal FileDetail Detail { get; }
+    internal FileDetail Detail { get; set; }
 
     /// <summary>The bytes on disk that the model stands for; null for a file that was never saved.</summary>
     internal SourceFile? Source { get; set; }
@@ -78,14 +78,25 @@ public sealed class LayerFile
     /// <summary>Where edits keep newly packed channels until a save.</summary>
     internal SpoolFile Spool { get; } = new();
 
-    /// <summary>Whether an edit since the last save changes what the file looks like.</summary>
+    /// <summary>Whether an edit that the file on disk does not have changes what it looks like.</summary>
     internal bool IsPictureStale { get; set; }
 
-    internal void Record(Change change) => changes.Add(change);
+    /// <summary>Whether there are edits that the file on disk does not have, be they saved elsewhere.</summary>
+    internal bool IsAheadOfSource { get; private set; }
 
-    internal void MarkSaved()
+    internal void Record(Change change)
+    {
+        changes.Add(change);
+        IsAheadOfSource = true;
+    }
+
+    /// <summary>Notes that a save has written all edits.</summary>
+    /// <param name="inSource">Whether it wrote them to the file that the model stands for.</param>
+    internal void MarkSaved(bool inSource)
     {
         foreach (var change in changes) change.Saved = true;
+        if (!inSource) return;
+        IsAheadOfSource = false;
         IsPictureStale = false;
     }
 

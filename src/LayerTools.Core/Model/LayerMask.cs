@@ -1,7 +1,7 @@
 namespace LayerTools.Model;
 
 /// <summary>A layer's user mask, without its samples.</summary>
-internal sealed class LayerMask
+internal sealed record LayerMask
 {
     /// <summary>Where the mask has samples, canvas px; outside it has <see cref="DefaultColor"/>.</summary>
     public Bounds Bounds { get; set; }
@@ -38,6 +38,4 @@ internal sealed class LayerMask
 
     /// <summary>Whether blurring or density changes what the samples say.</summary>
     public bool HasSoftening => UserDensity is not (null or 255) || UserFeather is not (null or 0) || VectorDensity is not (null or 255) || VectorFeather is not (null or 0);
-
-    public LayerMask Clone() => (LayerMask)MemberwiseClone();
 }

@@ -11,12 +11,7 @@ internal sealed class OpenedSources : IDisposable
     {
         lock (streams)
         {
-            if (!streams.TryGetValue(file, out var stream))
-            {
-                stream = file.Open();
-                streams.Add(file, stream);
-            }
-
+            var stream = Open(file);
             stream.Position = offset;
             if (!StreamReading.TryFill(stream, buffer))
             {
@@ -26,9 +21,26 @@ internal sealed class OpenedSources : IDisposable
         }
     }
 
+    /// <summary>Makes sure that the file still is as it was read.</summary>
+    public void Verify(SourceFile file)
+    {
+        lock (streams) Open(file);
+    }
+
     public void Dispose()
     {
         foreach (var stream in streams.Values) stream.Dispose();
         streams.Clear();
+    }
+
+    private FileStream Open(SourceFile file)
+    {
+        if (!streams.TryGetValue(file, out var stream))
+        {
+            stream = file.Open();
+            streams.Add(file, stream);
+        }
+
+        return stream;
     }
 }

@@ -6,6 +6,7 @@ namespace LayerTools.Formats.Psd;
 /// <param name="Records">The records, dividers of groups included.</param>
 /// <param name="FirstAlphaIsTransparency">The stored count was negative: the merged picture's first extra channel is its transparency.</param>
 /// <param name="Tail">What follows the channels, usually filling.</param>
+/// <param name="StoredLength">Bytes from the count to the end of the filling.</param>
 /// <param name="ChannelsStart">Where the channels begin, bytes from the start of the file.</param>
 /// <param name="ChannelsEnd">Where the channels end.</param>
-internal sealed record PsdLayerInfo(IReadOnlyList<PsdRecord> Records, bool FirstAlphaIsTransparency, ByteSource Tail, long ChannelsStart, long ChannelsEnd);
+internal sealed record PsdLayerInfo(IReadOnlyList<PsdRecord> Records, bool FirstAlphaIsTransparency, ByteSource Tail, long StoredLength, long ChannelsStart, long ChannelsEnd);

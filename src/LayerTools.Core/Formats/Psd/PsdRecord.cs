@@ -58,7 +58,7 @@ internal sealed record PsdRecord
     public long MeasureExtra(FileFormat format) =>
         4 + MaskData.Length + 4 + BlendingRanges.Length + 1 + LegacyName.Length + LegacyNamePadding.Length + Blocks.Sum(block => block.GetLength(format)) + Tail.Length;
 
-    public void Write(PsdOutput output, FileFormat format, OpenedSources opened)
+    public void Write(PsdOutput output, FileFormat format)
     {
         PsdMaskData.WriteBounds(output, Bounds);
         output.WriteUInt16((ushort)Planes.Count);
@@ -85,10 +85,10 @@ internal sealed record PsdRecord
         foreach (var block in Blocks)
         {
             block.WriteHeader(output, format, block.Data.Length);
-            output.WriteSource(block.Data, opened);
+            output.Write(block.Data);
             output.Write(block.Padding);
         }
 
-        output.WriteSource(Tail, opened);
+        output.Write(Tail);
     }
 }

@@ -16,6 +16,7 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
     /// <summary>Reads count, records and channel places to the end of the current section.</summary>
     public PsdLayerInfo Read()
     {
+        var length = input.Remaining;
         var count = input.ReadInt16();
         var records = Math.Abs((int)count);
         if (records > limits.Layers) throw input.LimitExceeded($"The file has {records} layer records; the limit is {limits.Layers}.", nameof(ReadLimits.Layers));
@@ -37,7 +38,7 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
 
         var channelsEnd = input.Position;
         input.Name("layers");
-        return new PsdLayerInfo(read, count < 0, input.ReadSource(input.Remaining), channelsStart, channelsEnd);
+        return new PsdLayerInfo(read, count < 0, input.ReadSource(input.Remaining), length, channelsStart, channelsEnd);
     }
 
     private Announced ReadRecord()
@@ -99,7 +100,8 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
     private void CheckBounds(Bounds bounds, string what)
     {
         var (width, height) = ((long)bounds.Right - bounds.Left, (long)bounds.Bottom - bounds.Top);
-        if (width < 0 || height < 0) throw input.Damaged($"The {what}'s rectangle has a negative size, {width} x {height} px.");
+        // Writers of empty layers are known to leave 0 x -1 px; nothing is lost in it.
+        if ((width < 0 && height != 0) || (height < 0 && width != 0)) throw input.Damaged($"The {what}'s rectangle has a negative size, {width} x {height} px.");
         if (width > int.MaxValue / 8 || height > int.MaxValue / 8) throw input.Damaged($"The {what}'s rectangle, {width} x {height} px, is larger than any canvas.");
         if (Math.Abs((long)bounds.Left) > int.MaxValue / 4 || Math.Abs((long)bounds.Top) > int.MaxValue / 4) throw input.Damaged($"The {what}'s rectangle begins impossibly far from the canvas.");
     }

@@ -37,13 +37,13 @@ internal sealed record PsdResource(uint Signature, ushort Id, byte[] Name, ByteS
         return new PsdResource(signature, id, name, data, padding);
     }
 
-    public void Write(PsdOutput output, OpenedSources opened)
+    public void Write(PsdOutput output)
     {
         output.WriteUInt32(Signature);
         output.WriteUInt16(Id);
         output.Write(Name);
         output.WriteUInt32(checked((uint)Data.Length));
-        output.WriteSource(Data, opened);
+        output.Write(Data);
         output.Write(Padding);
     }
 }

@@ -1,0 +1,88 @@
+using LayerTools.Errors;
+
+namespace LayerTools.Formats;
+
+/// <summary>Writes a file beside its destination and puts it in place in one step, so that the destination is whole at every moment.</summary>
+internal sealed class AtomicFile : IDisposable
+{
+    private readonly string destination;
+    private bool committed;
+
+    /// <param name="destination">Full path of the file to be.</param>
+    public AtomicFile(string destination)
+    {
+        this.destination = destination;
+        var folder = Path.GetDirectoryName(destination)!;
+        TemporaryPath = Path.Combine(folder, $".{Path.GetFileName(destination)}.{Guid.NewGuid():N}.tmp");
+    }
+
+    public string TemporaryPath { get; }
+
+    /// <summary>Writes the temporary file and has the disk confirm it.</summary>
+    /// <param name="write">Writes the content.</param>
+    /// <param name="length">Bytes to reserve, so that a full disk is noticed at the start.</param>
+    public void Write(Action<FileStream> write, long length)
+    {
+        FileAccessErrors.Wrap(destination, () =>
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(destination)!);
+            using var stream = Create(length);
+            write(stream);
+            stream.Flush(flushToDisk: true);
+            return true;
+        });
+    }
+
+    /// <summary>Puts the file in place.</summary>
+    /// <param name="overwrite">Whether a file that is there may be replaced.</param>
+    public void Commit(bool overwrite)
+    {
+        FileAccessErrors.Wrap(destination, () =>
+        {
+            if (overwrite && File.Exists(destination))
+            {
+                Replace();
+            }
+            else
+            {
+                File.Move(TemporaryPath, destination);
+            }
+
+            return committed = true;
+        });
+    }
+
+    public void Dispose()
+    {
+        if (committed) return;
+        try
+        {
+            File.Delete(TemporaryPath);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            // The first error is the one to tell; the leftover is named so that its origin is clear.
+        }
+    }
+
+    private FileStream Create(long length)
+    {
+#if NET8_0_OR_GREATER
+        return new FileStream(TemporaryPath, new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, BufferSize = 1, PreallocationSize = length });
+#else
+        var stream = new FileStream(TemporaryPath, FileMode.CreateNew, FileAccess.Write, FileShare.None, 1);
+        stream.SetLength(length);
+        return stream;
+#endif
+    }
+
+    private void Replace()
+    {
+#if NET8_0_OR_GREATER
+        if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(TemporaryPath, File.GetUnixFileMode(destination));
+        File.Move(TemporaryPath, destination, overwrite: true);
+#else
+        File.Replace(TemporaryPath, destination, null);
+#endif
+    }
+}

@@ -1,0 +1,102 @@
+using System.Globalization;
+using LayerTools.Errors;
+using LayerTools.Formats.Psd;
+using LayerTools.Model;
+
+namespace LayerTools.Formats;
+
+/// <summary>Saves a file: lays it out, writes a sibling, reads that back, and only then puts it in place.</summary>
+internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOptions options)
+{
+    private readonly List<string> warnings = [];
+
+    public SaveResult Save()
+    {
+        if (options.InPlace && !file.IsAheadOfSource) return new SaveResult(file.Path, false, file.LayerCount, []);
+        var target = FollowLink(destination);
+        CheckTarget(target);
+        using var opened = new OpenedSources();
+        using var atomic = new AtomicFile(target);
+        var written = Write(atomic, opened);
+        opened.Dispose();
+        BackUp(target);
+        atomic.Commit(options.InPlace || options.Force);
+        written.Source!.MoveTo(target);
+        var standsForWritten = options.InPlace || file.Source is null;
+        if (standsForWritten) PsdRebinding.Rebind(file, written);
+        file.MarkSaved(standsForWritten);
+        return new SaveResult(destination, true, file.LayerCount, warnings);
+    }
+
+    private LayerFile Write(AtomicFile atomic, OpenedSources opened)
+    {
+        if (file.Source is not null) opened.Verify(file.Source);
+        var picture = DrawPicture(opened);
+        var output = PsdWriter.Layout(file, picture, PsdEncoding.KeepUnchanged);
+        atomic.Write(stream => output.CopyTo(stream, opened), output.Length);
+        // Limits protect against files of others; this one is ours.
+        var written = PsdReader.Read(atomic.TemporaryPath, new ReadLimits { Layers = int.MaxValue, GroupDepth = int.MaxValue });
+        if (PsdRebinding.FindDifference(file, written) is { } difference)
+        {
+            throw new LayeredFileException(LayeredFileErrorKind.Damaged, destination, "check after writing", -1, $"The file as written differs from what was to be written: {difference}.", "Nothing was replaced. Please report this with the file.");
+        }
+
+        return written;
+    }
+
+    private PsdPicture DrawPicture(OpenedSources opened)
+    {
+        var detail = (PsdFileDetail)file.Detail;
+        return PsdPicture.Keep(detail);
+    }
+
+    private void CheckTarget(string target)
+    {
+        if (Directory.Exists(target)) throw Refuse("The destination is a folder.", "Name a file in it.");
+        var isSource = file.Source is not null && IsSamePath(target, FollowLink(file.Source.Path));
+        if (options.InPlace && !isSource) throw Refuse("Saving in place writes to the file that was read, not elsewhere.", "Name a destination without -InPlace.");
+        if (!options.InPlace && isSource) throw Refuse("The destination is the file that was read.", "Use -InPlace to replace it, or name another destination.");
+        if (!options.InPlace && !options.Force && File.Exists(target)) throw Refuse("The destination exists.", "Use -Force to overwrite it, or name another destination.");
+    }
+
+    private void BackUp(string target)
+    {
+        if (options.BackupFolder is null || !File.Exists(target)) return;
+        FileAccessErrors.Wrap(target, () =>
+        {
+            Directory.CreateDirectory(options.BackupFolder);
+            File.Copy(target, ChooseBackupPath(target));
+            return true;
+        });
+    }
+
+    private string ChooseBackupPath(string target)
+    {
+        var stem = $"{Path.GetFileNameWithoutExtension(target)}-{DateTime.Now.ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}";
+        var path = Path.Combine(options.BackupFolder!, stem + Path.GetExtension(target));
+        for (var number = 2; File.Exists(path); number++)
+        {
+            path = Path.Combine(options.BackupFolder!, FormattableString.Invariant($"{stem}-{number}{Path.GetExtension(target)}"));
+        }
+
+        return path;
+    }
+
+    private LayeredFileException Refuse(string problem, string remedy) => new(LayeredFileErrorKind.Unavailable, destination, "destination", -1, problem, remedy);
+
+    private static bool IsSamePath(string one, string other)
+    {
+        var ignoresCase = Path.DirectorySeparatorChar == '\\';
+        return string.Equals(Path.GetFullPath(one), Path.GetFullPath(other), ignoresCase ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal);
+    }
+
+    /// <summary>Writing through a link replaces the file it leads to, not the link.</summary>
+    private static string FollowLink(string path)
+    {
+#if NET8_0_OR_GREATER
+        return File.Exists(path) ? File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path : path;
+#else
+        return path;
+#endif
+    }
+}
