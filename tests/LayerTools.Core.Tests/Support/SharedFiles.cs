@@ -12,6 +12,12 @@ internal static class SharedFiles
     public static IReadOnlyList<string> Fixtures { get; } =
         [.. LayeredIn(FindAbove(Path.Combine("tests", "Fixtures"))).Where(path => Path.GetFileName(Path.GetDirectoryName(path)) != "damaged")];
 
+    /// <summary>The fixtures that are damaged on purpose.</summary>
+    public static IReadOnlyList<string> Damaged { get; } = LayeredIn(FindAbove(Path.Combine("tests", "Fixtures", "damaged")));
+
+    /// <summary>All sound files there are: fixtures and real ones.</summary>
+    public static IReadOnlyList<string> All => [.. Fixtures, .. FindLayered("corpus"), .. FindLayered("models")];
+
     /// <summary>The full path of a real file; null if it is not there.</summary>
     public static string? Find(string relativePath) => Folder is not null && Path.Combine(Folder, relativePath) is var path && File.Exists(path) ? path : null;
 

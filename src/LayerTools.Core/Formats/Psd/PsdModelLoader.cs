@@ -120,7 +120,7 @@ internal static class PsdModelLoader
 
     /// <summary>Horizontal resolution, 16.16 fixed, always stored per inch.</summary>
     public static double? ReadPpi(PsdFileDetail detail) =>
-        detail.Find(PsdResource.Resolution)?.Data is MemoryBytes { Bytes.Length: >= 4 } data ? Math.Round(BinaryPrimitives.ReadUInt32BigEndian(data.Bytes) / 65536.0, 4) : null;
+        detail.Find(PsdResource.Resolution)?.Data is MemoryBytes { Bytes.Length: >= 4 } data ? BinaryPrimitives.ReadUInt32BigEndian(data.Bytes) / 65536.0 : null;
 
     /// <summary>version 4, grid 8, count 4, then per guide: position 4 (in 1/32 px, signed), direction 1 (0 = vertical).</summary>
     public static IReadOnlyList<Guide> ReadGuides(PsdFileDetail detail)
