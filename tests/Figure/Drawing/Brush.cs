@@ -58,7 +58,7 @@ internal sealed class Brush(SKCanvas canvas)
         var turn = SKMatrix.CreateTranslation(x, y).PreConcat(SKMatrix.CreateScale(1, radiusY / radiusX));
         SKColor[] colors = [Thin(color, opacity), Thin(color, opacity * 0.72f), Thin(color, opacity * 0.25f), Thin(color, 0)];
         using var shader = SKShader.CreateRadialGradient(default, radiusX, colors, [0, 0.35f, 0.7f, 1], SKShaderTileMode.Clamp, turn);
-        using var paint = new SKPaint { IsAntialias = true, Shader = shader, IsDither = true };
+        using var paint = new SKPaint { IsAntialias = true, Shader = shader };
         canvas.DrawOval(x, y, radiusX, radiusY, paint);
     }
 

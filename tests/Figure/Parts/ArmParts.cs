@@ -21,13 +21,13 @@ internal static class ArmParts
             brush.Stroke("820,3030 930,3060 1030,3010", Palette.Coat.Line, 16, 0.5f);
             brush.Stroke("850,3090 950,3110 1050,3070", Palette.Coat.Line, 13, 0.4f);
             brush.Glow(920, 2970, 190, 100, Palette.Shadow, 0.7f);
-        }) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f },
+        }) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f, IsSpare = true },
         new FigurePart("左袖", brush =>
         {
             brush.Form(Limb(888, 2930, 268, 1160, 3420, 226), Palette.Coat, 70, 0, light: 0.16f);
             // No line across the elbow, so that the sleeve reads as one piece.
-            brush.Stroke("756,2960 830,3140 1058,3470", Palette.Coat.Line, 13);
-            brush.Stroke("1010,2880 1090,3020 1266,3360", Palette.Coat.Line, 13);
+            brush.Fill(Ribbon("771,2995 916,3235 1061,3475", 0, 11, 11, 11), Palette.Coat.Line);
+            brush.Fill(Ribbon("1005,2865 1132,3115 1259,3365", 0, 11, 11, 11), Palette.Coat.Line);
         }) { Mark = Mark.Green },
         new FigurePart("upper shade L", brush =>
         {

@@ -12,8 +12,8 @@ internal static class CoatParts
 
     public static FigurePart CreateFront() => new("Coat front",
     [
-        .. Buttons.Select((place, row) => new FigurePart($"button{row + 1}_L", brush => Button(brush, place.X, place.Y)) { Mark = row < 2 ? Mark.Green : Mark.None }),
-        .. Buttons.Select((place, row) => new FigurePart($"button{row + 1}_R", brush => Button(brush, place.X, place.Y)) { IsReflected = true, Mark = row < 2 ? Mark.Green : Mark.None }),
+        .. Buttons.Select((place, row) => new FigurePart($"button{row + 1}_L", brush => Button(brush, place.X, place.Y)) { Mark = row < 2 ? Mark.Green : Mark.None, IsSpare = true }),
+        .. Buttons.Select((place, row) => new FigurePart($"button{row + 1}_R", brush => Button(brush, place.X, place.Y)) { IsReflected = true, Mark = row < 2 ? Mark.Green : Mark.None, IsSpare = true }),
         new FigurePart("belt buckle", brush =>
         {
             brush.Form(Closed("-104,3000! 104,3000! 104,3176! -104,3176!"), Palette.Brass, 30, 9);
@@ -44,13 +44,17 @@ internal static class CoatParts
     [
         new FigurePart("coat tail L", Tail),
         new FigurePart("coat tail R", Tail) { IsReflected = true },
-        new FigurePart("lining shade", brush => brush.Glow(0, 3500, 560, 620, Palette.Shadow, 1)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.8f },
+        new FigurePart("lining shade", brush => brush.Glow(0, 3500, 560, 620, Palette.Shadow, 1)) { IsSpare = true, IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.8f },
         new FigurePart("裏地", brush => brush.Form(Symmetric("0,2420 420,2440 540,2800 520,3150 600,3700 690,4310! 380,4260 0,4230"), Palette.Lining, 130))
         {
             // Painted on the hidden part, inverted so that it shows the rest.
             Mask = new FigureMask(brush => brush.Fill(Oval(0, 2420, 260, 160), SKColors.White, 1, 20)) { IsInverted = true },
         },
     ]);
+
+    /// <summary>The left half of the coat.</summary>
+    public static SKPath PanelShape() =>
+        Closed("-60,2900! 60,2560 240,2160 480,2186 660,2290 700,2470 640,2800 610,3060 670,3400 790,3900 880,4360! 640,4420 380,4410 250,4370! 190,3900 100,3400 -50,3160!");
 
     private static void Button(Brush brush, float x, float y)
     {
@@ -71,7 +75,7 @@ internal static class CoatParts
 
     private static void Panel(Brush brush)
     {
-        brush.Form(Closed("-60,2900! 60,2560 240,2160 480,2186 660,2290 700,2470 640,2800 610,3060 670,3400 790,3900 880,4360! 640,4420 380,4410 250,4370! 190,3900 100,3400 -50,3160!"), Palette.Coat, 110, light: 0.16f);
+        brush.Form(PanelShape(), Palette.Coat, 110, light: 0.16f);
         brush.Stroke("520,3190 560,3700 640,4330", Palette.Coat.Line, 10, 0.4f);
         brush.Stroke("250,4330 420,4370 640,4378 860,4320", Palette.Coat.Light, 7, 0.4f);
     }

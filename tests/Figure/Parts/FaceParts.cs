@@ -30,7 +30,7 @@ internal static class FaceParts
             foreach (var side in (int[])[-1, 1])
                 foreach (var (x, y) in ((int, int)[])[(270, 1640), (318, 1618), (352, 1652), (300, 1676), (386, 1624)])
                     brush.Glow(side * x, y, 11, 9, Palette.Skin.Line, 0.4f);
-        }) { Mode = BlendMode.Multiply, Opacity = 0.6f },
+        }) { Mode = BlendMode.Multiply, Opacity = 0.6f, IsSpare = true },
     ]);
 
     public static FigurePart CreateHead() => new("Head",
@@ -60,7 +60,7 @@ internal static class FaceParts
 
     public static FigurePart CreateNeck() => new("neck",
     [
-        new FigurePart("neck shade", brush => brush.Glow(0, 1930, 260, 150, Palette.SkinShadow, 1)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.85f },
+        new FigurePart("neck shade", brush => brush.Glow(0, 1930, 260, 150, Palette.SkinShadow, 1)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.85f, IsSpare = true },
         new FigurePart("neck base", brush => brush.Form(Symmetric("0,1740 168,1740! 160,1920 196,2090 330,2210! 0,2260"), Palette.Skin, 60)) { Mark = Mark.Green },
     ]);
 
@@ -71,7 +71,7 @@ internal static class FaceParts
             brush.Fill(Ribbon("112,1462 150,1372 240,1336 330,1368 378,1440 404,1438", 10, 34, 42, 40, 30, 0), Palette.Lash);
             brush.Fill(Ribbon("340,1378 392,1380 424,1356", 26, 16, 0), Palette.Lash);
         }) { Mark = Mark.Green },
-        new FigurePart("lid line", brush => brush.Stroke("140,1330 240,1290 352,1326", Palette.Skin.Line, 10, 0.6f)),
+        new FigurePart("lid line", brush => brush.Stroke("140,1330 240,1290 352,1326", Palette.Skin.Line, 10, 0.6f)) { IsSpare = true },
         new FigurePart("ハイライト", brush =>
         {
             brush.Fill(Oval(208, 1416, 27, 33, -12), SKColors.White, 0.96f, 1.5f);
@@ -88,7 +88,7 @@ internal static class FaceParts
                 brush.Rim(shape, Iris.Line, 26, 0.85f);
             });
         }) { IsClipped = true, Mark = Mark.Green },
-        new FigurePart("eye shade", brush => brush.Glow(244, 1372, 170, 66, Palette.Shadow, 0.8f)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.6f },
+        new FigurePart("eye shade", brush => brush.Glow(244, 1372, 170, 66, Palette.Shadow, 0.8f)) { IsSpare = true, IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.6f },
         new FigurePart("eye white", brush => brush.Gradient(Closed("120,1462 160,1376 244,1346 330,1376 372,1452 350,1546 262,1594 168,1562"), SKColor.Parse("#F3ECEC"), SKColors.White)) { Mark = Mark.Green },
         new FigurePart("lash low", brush => brush.Stroke("176,1574 262,1604 350,1556", Palette.Lash, 13, 0.75f)),
     ]);

@@ -47,6 +47,12 @@ internal sealed class FigurePart
 
     public FigureMask? Mask { get; init; }
 
+    /// <summary>Whether a smaller figure does without it.</summary>
+    public bool IsSpare { get; init; }
+
+    /// <summary>Whether the layer is one colour, put on with a soft brush, as shading is.</summary>
+    public bool IsWash { get; init; }
+
     /// <summary>How rough the paint is, in levels of 255; 0 is flat.</summary>
     public int Grain { get; init; } = 4;
 

@@ -10,10 +10,10 @@ internal static class HairParts
     public static FigurePart CreateFront() => new("hair_front",
     [
         Strand("Layer 37", "-40,940 -76,1100 -6,1260 -56,1440", 140),
-        Strand("Layer 38", "130,940 200,1090 180,1250 250,1410", 136),
+        Strand("Layer 38", "130,940 200,1080 176,1220 226,1350", 136),
         Strand("Layer 39", "-190,940 -236,1090 -186,1240 -246,1400", 136),
-        Strand("Layer 40", "330,960 420,1120 410,1300 476,1440", 130),
-        Strand("Layer 41", "-340,960 -430,1120 -400,1300 -462,1452", 130),
+        Strand("Layer 40", "330,960 420,1120 410,1300 476,1440", 130, true),
+        Strand("Layer 41", "-340,960 -430,1120 -400,1300 -462,1452", 130, true),
         new FigurePart("hair shine", brush =>
         {
             foreach (var side in (int[])[-1, 1])
@@ -22,7 +22,7 @@ internal static class HairParts
                 brush.Glow(side * 90, 1226, 110, 34, Palette.Shine, 0.7f);
             }
         }) { IsClipped = true, Mode = BlendMode.Screen, Opacity = 0.5f },
-        new FigurePart("hair shadow copy", brush => brush.Glow(0, 1060, 640, 130, Palette.Shadow, 0.9f)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.75f },
+        new FigurePart("hair shadow copy", brush => brush.Glow(0, 1060, 640, 130, Palette.Shadow, 0.9f)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.75f, IsSpare = true },
         new FigurePart("hair_front3", brush =>
         {
             brush.Form(Closed("-560,900 0,860 560,900 600,1150 560,1450! 470,1260 390,1220 330,1400! 230,1210 130,1190 66,1420! -40,1220 -130,1190 -236,1385! -310,1215 -400,1230 -540,1460! -600,1150"), Palette.Hair, 70);
@@ -40,7 +40,7 @@ internal static class HairParts
         {
             brush.Glow(630, 1330, 46, 190, Palette.Shine, 0.8f);
             brush.Glow(610, 1960, 56, 150, Palette.Shine, 0.6f);
-        }) { IsClipped = true, Mode = BlendMode.Screen, Opacity = 0.45f, IsReflected = letter == "R" },
+        }) { IsClipped = true, Mode = BlendMode.Screen, Opacity = 0.45f, IsSpare = true, IsReflected = letter == "R" },
         new FigurePart($"side lock {letter}", brush =>
         {
             brush.Form(Ribbon("500,880 610,1150 646,1480 600,1860 636,2180 560,2440", 170, 170, 132, 196, 150, 0), Palette.Hair, 60);
@@ -59,14 +59,14 @@ internal static class HairParts
                 brush.Stroke($"{side * 330},1500 {side * 520},1900 {side * 480},2350", Palette.HairBack.Line, 10, 0.5f);
                 brush.Stroke($"{side * 520},1500 {side * 690},1900 {side * 660},2300", Palette.HairBack.Line, 10, 0.5f);
             }
-        }) { IsClipped = true },
+        }) { IsClipped = true, IsSpare = true },
         new FigurePart("hair back shade", brush => brush.Glow(0, 1950, 560, 520, Palette.Shadow, 0.95f)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.8f },
         new FigurePart("hair_back2", brush => brush.Form(Symmetric("0,700 430,760 690,1050 740,1500 800,1900 770,2180 860,2500! 720,2420 640,2300 560,2560! 440,2380 300,2340 180,2480! 80,2360 0,2340"), Palette.HairBack, 110)) { Mark = Mark.Green },
     ]) { Mode = BlendMode.Normal };
 
-    private static FigurePart Strand(string name, string spine, float width) => new(name, brush =>
+    private static FigurePart Strand(string name, string spine, float width, bool isSpare = false) => new(name, brush =>
     {
         brush.Form(Ribbon(spine, width * 0.6f, width, width * 0.7f, 0), Palette.Hair, 36, 9);
         brush.Stroke(spine, Palette.Hair.Line, 7, 0.35f);
-    });
+    }) { IsSpare = isSpare };
 }

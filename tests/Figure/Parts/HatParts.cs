@@ -17,7 +17,7 @@ internal static class HatParts
             brush.Stroke("-40,934 0,940 40,934", Palette.Scarf.Base, 18);
         }) { Mark = Mark.Green },
         new FigurePart("badge plate", brush => brush.Form(Oval(0, 888, 100, 108), Palette.Brass, 34, 9)) { Mark = Mark.Green },
-        new FigurePart("visor shade", brush => brush.Glow(0, 976, 520, 100, Palette.Shadow, 0.8f)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f },
+        new FigurePart("visor shade", brush => brush.Glow(0, 976, 520, 100, Palette.Shadow, 0.8f)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f, IsSpare = true },
         new FigurePart("visor", brush =>
         {
             brush.Form(Symmetric("0,980 300,960 548,905! 566,975 410,1062 200,1104 0,1114"), Palette.HatBand, 60);
@@ -34,7 +34,7 @@ internal static class HatParts
             brush.Glow(330, 800, 420, 230, Palette.Shadow, 0.55f);
             brush.Glow(0, 920, 640, 120, Palette.Shadow, 0.8f);
         }) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.6f },
-        new FigurePart("hat light", brush => brush.Glow(-40, 560, 400, 170, Palette.Shine, 0.7f)) { IsClipped = true, Mode = BlendMode.Screen, Opacity = 0.55f },
+        new FigurePart("hat light", brush => brush.Glow(-40, 560, 400, 170, Palette.Shine, 0.7f)) { IsClipped = true, Mode = BlendMode.Screen, Opacity = 0.55f, IsSpare = true },
         new FigurePart("hat_top", brush =>
         {
             brush.Form(Symmetric("0,404 300,424 570,530 716,690 690,830 580,925 300,985 0,1000"), Palette.Hat, 110);
@@ -44,6 +44,6 @@ internal static class HatParts
                 brush.Stroke($"{side * 60},425 {side * 480},600 {side * 560},850", Palette.Hat.Line, 8, 0.4f);
             }
         }) { Mark = Mark.Green },
-        new FigurePart("hat pompon", brush => brush.Form(Oval(0, 402, 74, 40), Palette.HatBand, 24)) { Mark = Mark.Green },
+        new FigurePart("hat pompon", brush => brush.Form(Oval(0, 402, 74, 40), Palette.HatBand, 24)) { Mark = Mark.Green, IsSpare = true },
     ]) { Mode = BlendMode.Normal };
 }

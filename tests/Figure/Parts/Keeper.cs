@@ -7,8 +7,12 @@ internal static class Keeper
 
     public const int Height = 6000;
 
-    /// <summary>The tree, front to back, with exactly the wanted number of layers besides groups.</summary>
-    public static IReadOnlyList<FigurePart> Create(int layers)
+    /// <summary>The fewest layers the figure can do with, groups not counted.</summary>
+    public const int FewestLayers = 100;
+
+    /// <summary>The tree, front to back.</summary>
+    /// <param name="layers">How many layers besides groups, <see cref="FewestLayers"/> or more: small parts are left out or invented. Null for the figure as it was drawn.</param>
+    public static IReadOnlyList<FigurePart> Create(int? layers = null)
     {
         List<FigurePart> tree =
         [
@@ -35,6 +39,23 @@ internal static class Keeper
             SceneParts.CreateFloor(),
             SceneParts.CreateBackdrop(),
         ];
+        if (layers is not { } wanted) return tree;
+        Thin(tree, Count(tree) - wanted);
+        DetailParts.Add(tree, wanted - Count(tree));
         return tree;
+    }
+
+    private static int Count(List<FigurePart> parts) => parts.Sum(part => part.CountLayers());
+
+    private static int Thin(List<FigurePart> parts, int surplus)
+    {
+        foreach (var part in parts.ToList())
+        {
+            if (surplus <= 0) break;
+            if (part.IsGroup) surplus = Thin(part.Children, surplus);
+            else if (part.IsSpare && parts.Remove(part)) surplus--;
+        }
+
+        return surplus;
     }
 }

@@ -21,8 +21,8 @@ internal static class LanternParts
                 var reach = 240 + i * 15;
                 brush.Glow(X + MathF.Cos(turn) * reach * 0.7f, 4200 + MathF.Sin(turn) * reach, 12 + i % 4 * 5, 12 + i % 4 * 5, Palette.Flame, 0.85f);
             }
-        }) { Mode = BlendMode.Screen, Opacity = 0.8f, Mark = Mark.Red },
-        new FigurePart("warm side", brush => brush.Glow(960, 3900, 620, 900, Palette.Flame, 0.5f)) { Mode = BlendMode.Overlay, Opacity = 0.3f },
+        }) { Mode = BlendMode.Screen, Opacity = 0.8f, Mark = Mark.Red, IsSpare = true },
+        new FigurePart("warm side", brush => brush.Glow(960, 3900, 620, 900, Palette.Flame, 0.5f)) { Mode = BlendMode.Overlay, Opacity = 0.3f, IsSpare = true },
     ]);
 
     public static FigurePart CreateLantern() => new("Lantern",

@@ -9,7 +9,7 @@ internal static class LegParts
 {
     public static FigurePart CreateHip() => new("hip",
     [
-        new FigurePart("hip shade", brush => brush.Glow(0, 3480, 420, 240, Palette.Shadow, 1)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f },
+        new FigurePart("hip shade", brush => brush.Glow(0, 3480, 420, 240, Palette.Shadow, 1)) { IsSpare = true, IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f },
         new FigurePart("ズボン", brush => brush.Form(Symmetric("0,3280 430,3280! 486,3600 500,3880! 280,3900 70,3850! 0,3760"), Palette.Trousers, 80)) { Mark = Mark.Green },
     ]);
 
@@ -24,7 +24,7 @@ internal static class LegParts
             {
                 brush.Glow(250, 5230, 60, 190, Palette.Shine, 0.6f);
                 brush.Glow(370, 5540, 100, 52, Palette.Shine, 0.7f);
-            }) { IsReflected = isReflected, IsClipped = true, Mode = BlendMode.Screen, Opacity = 0.4f },
+            }) { IsReflected = isReflected, IsClipped = true, Mode = BlendMode.Screen, Opacity = 0.4f, IsSpare = true },
             new FigurePart($"boot {letter}", brush =>
             {
                 brush.Form(Closed("156,4840! 460,4840! 472,5120 476,5320 566,5470 590,5600 560,5670 200,5670 148,5600 152,5400 170,5200"), Palette.Boot, 80);
@@ -36,7 +36,7 @@ internal static class LegParts
             {
                 brush.Glow(310, 4380, 300, 240, Palette.Shadow, 0.9f);
                 brush.Glow(150, 4600, 90, 400, Palette.Shadow, 0.7f);
-            }) { IsReflected = isReflected, IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f },
+            }) { IsReflected = isReflected, IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f, IsSpare = true },
             new FigurePart($"shin {letter}", brush =>
             {
                 brush.Form(Closed("156,4180 310,4130 470,4180 476,4500 456,5000 310,5050 184,5000 170,4560"), Palette.Trousers, 70);

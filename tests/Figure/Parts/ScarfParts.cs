@@ -29,7 +29,7 @@ internal static class ScarfParts
         {
             foreach (var y in (int[])[2700, 2800, 3010])
                 brush.Fill(Ribbon($"-120,{y} 70,{y + 22} 260,{y - 4}", 44, 44, 44), Palette.Cream.Base, 0.92f, 2);
-        }) { IsClipped = true },
+        }) { IsClipped = true, IsSpare = true },
         new FigurePart("scarf shade", brush => brush.Glow(84, 2360, 230, 150, Palette.Shadow, 0.9f)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f },
         new FigurePart("scarf_tail", brush =>
         {
@@ -44,6 +44,6 @@ internal static class ScarfParts
                 var x = -8 + i * 23;
                 brush.Form(Ribbon($"{x},{3118 - i * 2} {x + 5},{3180 - i * 2} {x + i % 3 * 5},{3232 - i * 2}", 20, 24, 10), Palette.Scarf, 8, 6);
             }
-        }),
+        }) { IsSpare = true },
     ]) { Mode = BlendMode.Normal };
 }

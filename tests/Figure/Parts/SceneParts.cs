@@ -12,7 +12,7 @@ internal static class SceneParts
     {
         brush.Fill(Ribbon("0,0 0,6000", 6, 6), Palette.GuideLine);
         foreach (var y in (int[])[400, 1944, 3080, 4400, 5710]) brush.Fill(Ribbon($"-1500,{y} 1500,{y}", 4, 4), Palette.GuideLine);
-    }) { IsHidden = true, Opacity = 0.6f, Grain = 0 };
+    }) { IsHidden = true, Opacity = 0.6f, IsWash = true };
 
     public static FigurePart CreateSketch() => new("Sketch", brush =>
     {
@@ -25,7 +25,7 @@ internal static class SceneParts
         foreach (var shape in shapes) brush.Outline(shape, Palette.Pencil, 12, 0.55f);
         brush.Stroke("-620,1450 0,1490 620,1450", Palette.Pencil, 12, 0.6f);
         brush.Stroke("-10,620 14,1300 0,1960", Palette.Pencil, 12, 0.6f);
-    }) { IsHidden = true, Opacity = 0.8f };
+    }) { IsHidden = true, Opacity = 0.8f, IsWash = true };
 
     public static FigurePart CreateFloor() => new("Layer 1", brush => brush.Glow(0, 5690, 980, 130, SKColor.Parse("#2C2838"), 0.75f)) { Mode = BlendMode.Multiply, Opacity = 0.7f };
 
