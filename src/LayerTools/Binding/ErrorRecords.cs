@@ -1,0 +1,72 @@
+using System.Management.Automation;
+using LayerTools.Errors;
+
+namespace LayerTools.Binding;
+
+/// <summary>The one place where error records are made: stable ids, true categories, the target that a script can look at.</summary>
+internal static class ErrorRecords
+{
+    public static ErrorRecord FromCore(LayeredFileException error, object? target) =>
+        new(error, error.Kind.ToString(), GetCategory(error), target ?? error.Path);
+
+    public static ErrorRecord PathNotFound(string path) => Create(
+        new ItemNotFoundException($"{path}: There is no such file. Check the path; a name with brackets in it goes to -LiteralPath."),
+        "PathNotFound", ErrorCategory.ObjectNotFound, path);
+
+    public static ErrorRecord PathUnusable(string path, Exception error) => Create(
+        new ArgumentException($"{path}: This path cannot be used: {error.Message}", error), "PathUnusable", ErrorCategory.InvalidArgument, path);
+
+    public static ErrorRecord NotAFilePath(string path, string provider) => Create(
+        new ArgumentException($"{path}: Layered files are read and written on disk, and this path belongs to '{provider}'. Name a file on a drive."),
+        "NotAFilePath", ErrorCategory.InvalidArgument, path);
+
+    public static ErrorRecord FactsOnly(object target) => Create(
+        new InvalidOperationException($"'{target}' is a plain copy of facts that came from another process or from a file, so it cannot be edited, saved or drawn. " +
+            "Run the whole pipeline, from Get-LayerFile on, on the machine with the file."),
+        "FactsOnly", ErrorCategory.InvalidOperation, target);
+
+    public static ErrorRecord NotALayer(string command, object target) => Create(
+        new ArgumentException($"{command} takes layered files from Get-LayerFile or layers from Get-Layer, and '{target}' is neither. " +
+            $"Begin with Get-LayerFile, for example: Get-LayerFile hero.psd | {command}"),
+        "NotALayer", ErrorCategory.InvalidType, target);
+
+    public static ErrorRecord LayerWithoutFile(object target) => Create(
+        new InvalidOperationException($"The layer '{target}' was removed from its file. Choose layers anew with Get-Layer."),
+        "LayerWithoutFile", ErrorCategory.InvalidOperation, target);
+
+    public static ErrorRecord LayerNotFound(string file, string layer, object target) => Create(
+        new ItemNotFoundException($"{file}: There is no layer {layer}. Format-LayerTree shows the layers with their numbers and names."),
+        "LayerNotFound", ErrorCategory.ObjectNotFound, target);
+
+    public static ErrorRecord SelectionMissing(string command, object target) => Create(
+        new ArgumentException($"{target}: {command} needs to be told which layers: add -Name, -LayerPath, -LiteralLayerPath, -LayerNumber, -Kind or -Side, or pipe layers from Get-Layer."),
+        "SelectionMissing", ErrorCategory.InvalidArgument, target);
+
+    public static ErrorRecord ScriptFailed(string file, string layer, RuntimeException error, object target) => Create(
+        new InvalidOperationException($"{file}: The script block failed for the layer '{layer}': {error.Message} Nothing in this file was changed.", error),
+        "ScriptFailed", ErrorCategory.InvalidOperation, target);
+
+    public static ErrorRecord DestinationTaken(string destination, string first, object target) => Create(
+        new InvalidOperationException($"{target}: {destination} was already written from {first} in this command. Give each file a destination of its own; -Force does not lift this."),
+        "DestinationTaken", ErrorCategory.ResourceExists, target);
+
+    public static ErrorRecord BadArgument(string id, string message, object? target = null) => Create(
+        new ArgumentException(message), id, ErrorCategory.InvalidArgument, target);
+
+    private static ErrorRecord Create(Exception error, string id, ErrorCategory category, object? target) => new(error, id, category, target);
+
+    private static ErrorCategory GetCategory(LayeredFileException error) => error.Kind switch
+    {
+        LayeredFileErrorKind.NotALayeredFile or LayeredFileErrorKind.Truncated or LayeredFileErrorKind.Damaged => ErrorCategory.InvalidData,
+        LayeredFileErrorKind.LimitExceeded => ErrorCategory.LimitsExceeded,
+        LayeredFileErrorKind.NotSupported => ErrorCategory.NotImplemented,
+        LayeredFileErrorKind.SourceChanged or LayeredFileErrorKind.EditRefused => ErrorCategory.InvalidOperation,
+        LayeredFileErrorKind.Unavailable => error.InnerException switch
+        {
+            FileNotFoundException or DirectoryNotFoundException => ErrorCategory.ObjectNotFound,
+            UnauthorizedAccessException => ErrorCategory.PermissionDenied,
+            _ => ErrorCategory.ResourceUnavailable,
+        },
+        _ => ErrorCategory.NotSpecified,
+    };
+}

@@ -1,0 +1,67 @@
+using System.Management.Automation;
+using LayerTools.Model;
+
+namespace LayerTools.Binding;
+
+/// <summary>A cmdlet that takes layered files, each at once, or layers, which are collected until the stream ends.</summary>
+public abstract class LayerInputCommand : LayerToolsCommand
+{
+    private readonly List<Layer> collected = [];
+
+    private protected LayerInputCommand()
+    {
+    }
+
+    /// <summary>Layered files from Get-LayerFile, or layers from Get-Layer.</summary>
+    /// <remarks>Not typed closer, so that a path or a copy from another process can be refused in words that help.</remarks>
+    [Parameter(Mandatory = true, ValueFromPipeline = true)]
+    public PSObject InputObject { get; set; } = null!;
+
+    /// <inheritdoc/>
+    protected override void ProcessRecord()
+    {
+        if (LanguagePrimitives.GetEnumerable(InputObject) is { } items)
+        {
+            foreach (var item in items) ProcessItem(PSObject.AsPSObject(item));
+        }
+        else
+        {
+            ProcessItem(InputObject);
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override void EndProcessing()
+    {
+        ThrowIfStopping();
+        if (collected.Count > 0) ProcessLayers(collected);
+    }
+
+    /// <summary>Works on a whole file.</summary>
+    private protected abstract void ProcessFile(LayerFile file);
+
+    /// <summary>Works on all layers that came in, in the order they came.</summary>
+    private protected abstract void ProcessLayers(IReadOnlyList<Layer> layers);
+
+    private void ProcessItem(PSObject item)
+    {
+        switch (item.BaseObject)
+        {
+            case LayerFile file:
+                Try(file, () => ProcessFile(file));
+                break;
+            case Layer layer when layer.GetFile() is null:
+                WriteError(ErrorRecords.LayerWithoutFile(layer));
+                break;
+            case Layer layer:
+                collected.Add(layer);
+                break;
+            case var _ when item.TypeNames.Any(name => name.StartsWith("Deserialized.", StringComparison.Ordinal)):
+                WriteError(ErrorRecords.FactsOnly(item));
+                break;
+            default:
+                WriteError(ErrorRecords.NotALayer(MyInvocation.MyCommand.Name, item));
+                break;
+        }
+    }
+}

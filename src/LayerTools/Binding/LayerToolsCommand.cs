@@ -1,0 +1,52 @@
+using System.Management.Automation;
+using LayerTools.Errors;
+
+namespace LayerTools.Binding;
+
+/// <summary>What all cmdlets of the module share: stopping promptly and telling trouble as error records.</summary>
+public abstract class LayerToolsCommand : PSCmdlet
+{
+    private protected LayerToolsCommand()
+    {
+    }
+
+    /// <summary>Whether the user asked only to see what would happen.</summary>
+    internal bool IsWhatIf =>
+        MyInvocation.BoundParameters.TryGetValue("WhatIf", out var given)
+            ? LanguagePrimitives.IsTrue(given)
+            : LanguagePrimitives.IsTrue(GetVariableValue("WhatIfPreference"));
+
+    /// <summary>Ends a cancelled command. Returning instead would still run the end of the pipeline, which may write.</summary>
+    internal void ThrowIfStopping()
+    {
+        if (Stopping) throw new PipelineStoppedException();
+    }
+
+    /// <summary>Does one item of work; trouble with it becomes an error record, and the next item follows.</summary>
+    /// <returns>Whether the work was done.</returns>
+    internal bool Try(object? target, Action work)
+    {
+        ThrowIfStopping();
+        try
+        {
+            work();
+            return true;
+        }
+        catch (LayeredFileException error)
+        {
+            WriteError(ErrorRecords.FromCore(error, target));
+        }
+        catch (RefusedException refused)
+        {
+            WriteError(refused.Record);
+        }
+
+        return false;
+    }
+
+    /// <summary>Writes warnings that an operation gave, each naming its file.</summary>
+    internal void WriteWarnings(string fileName, IEnumerable<string> warnings)
+    {
+        foreach (var warning in warnings) WriteWarning(warning.Contains(fileName) ? warning : $"{fileName}: {warning}");
+    }
+}

@@ -1,0 +1,9 @@
+using LayerTools.Model;
+
+namespace LayerTools.Completion;
+
+/// <summary>Completes layer paths where wildcards are allowed.</summary>
+public sealed class LayerPathCompleter : LayerCompleter
+{
+    private protected override string GetText(Layer layer) => layer.LayerPath;
+}

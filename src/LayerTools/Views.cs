@@ -1,0 +1,84 @@
+using System.Globalization;
+using LayerTools.Model;
+using LayerTools.Names;
+
+namespace LayerTools;
+
+/// <summary>The words and figures that default views show, so that they can be tested without a shell.</summary>
+public static class Views
+{
+    /// <summary>A layer's name, indented by its depth; a group ends in '/'.</summary>
+    public static string IndentName(Layer layer) => new string(' ', 2 * layer.Depth) + OneLine(layer.Name) + (layer.Kind == LayerKind.Group ? "/" : string.Empty);
+
+    /// <summary>"5000 x 6000": columns and rows, px.</summary>
+    public static string DescribeSize(int width, int height) => FormattableString.Invariant($"{width} x {height}");
+
+    /// <summary>"1200 x 900 at 40, 310": size and corner, canvas px; empty for a layer without pixels.</summary>
+    public static string DescribeBounds(Layer layer) =>
+        layer.Width == 0 || layer.Height == 0 ? "empty" : FormattableString.Invariant($"{layer.Width} x {layer.Height} at {layer.Left}, {layer.Top}");
+
+    /// <summary>"600", or "-" where the file does not say.</summary>
+    public static string DescribePpi(LayerFile file) => file.Ppi is { } ppi ? ppi.ToString("0.##", CultureInfo.InvariantCulture) : "-";
+
+    /// <summary>"RGB, 8 bit".</summary>
+    public static string DescribeMode(LayerFile file) => FormattableString.Invariant($"{Describe(file.ColorMode)}, {file.BitDepth} bit");
+
+    /// <summary>The colour mode in words.</summary>
+    public static string Describe(ColorMode mode) => mode switch
+    {
+        ColorMode.Rgb => "RGB",
+        ColorMode.Cmyk => "CMYK",
+        _ => mode.ToString(),
+    };
+
+    /// <summary>What a layer is made of, in lower case.</summary>
+    public static string Describe(LayerKind kind) => kind.ToString().ToLowerInvariant();
+
+    /// <summary>The side in lower case; empty for a central part.</summary>
+    public static string DescribeSide(Side side) => side == Side.None ? string.Empty : side.ToString().ToLowerInvariant();
+
+    /// <summary>"multiply", "pass through": the blend mode in the words of the W3C, where it has them.</summary>
+    public static string Describe(BlendMode mode)
+    {
+        var text = mode.ToString();
+        return string.Concat(text.Select((letter, index) => char.IsUpper(letter) && index > 0 ? " " + char.ToLowerInvariant(letter) : char.ToLowerInvariant(letter).ToString()));
+    }
+
+    /// <summary>The mark in words, "no mark" where there is none; a number that has no name as "mark 9".</summary>
+    public static string DescribeMark(Layer layer) => layer.Mark == Mark.None ? "no mark" : Describe(layer.Mark);
+
+    /// <summary>The mark in lower case; empty where there is none; a number that has no name as "mark 9".</summary>
+    public static string Describe(Mark mark)
+    {
+        var text = mark.ToString();
+        return mark == Mark.None ? string.Empty : char.IsLetter(text[0]) ? text.ToLowerInvariant() : "mark " + text;
+    }
+
+    /// <summary>"yes", "hidden", or "in hidden group".</summary>
+    public static string DescribeVisibility(Layer layer) => (layer.Visible, layer.EffectivelyVisible) switch
+    {
+        (false, _) => "hidden",
+        (true, false) => "in hidden group",
+        _ => "yes",
+    };
+
+    /// <summary>"80 %".</summary>
+    public static string DescribeOpacity(Layer layer) => layer.Opacity.ToString("0.#", CultureInfo.InvariantCulture) + " %";
+
+    /// <summary>What is unusual about a layer, in words: hidden, clipped, mask, locked, opacity, blend mode.</summary>
+    public static string DescribeState(Layer layer)
+    {
+        var usual = layer.Kind == LayerKind.Group ? BlendMode.PassThrough : BlendMode.Normal;
+        var words = new List<string>();
+        if (!layer.EffectivelyVisible) words.Add(DescribeVisibility(layer));
+        if (layer.Clipped) words.Add("clipped");
+        if (layer.HasMask) words.Add("mask");
+        if (layer.Locked) words.Add("locked");
+        if (layer.Opacity < 100) words.Add(DescribeOpacity(layer));
+        if (layer.BlendMode != usual) words.Add(Describe(layer.BlendMode));
+        return string.Join(", ", words);
+    }
+
+    /// <summary>A name on one line: control characters become visible signs.</summary>
+    public static string OneLine(string name) => string.Concat(name.Select(letter => letter < ' ' ? (char)(0x2400 + letter) : letter == 0x7F ? '\u2421' : letter));
+}
