@@ -8,7 +8,7 @@ namespace LayerTools;
 public static class Views
 {
     /// <summary>A layer's name, indented by its depth; a group ends in '/'.</summary>
-    public static string IndentName(Layer layer) => new string(' ', 2 * layer.Depth) + OneLine(layer.Name) + (layer.Kind == LayerKind.Group ? "/" : string.Empty);
+    public static string IndentName(Layer layer) => new string(' ', 2 * layer.Depth) + (layer.Name.Length == 0 ? "(no name)" : OneLine(layer.Name)) + (layer.Kind == LayerKind.Group ? "/" : string.Empty);
 
     /// <summary>"5000 x 6000": columns and rows, px.</summary>
     public static string DescribeSize(int width, int height) => FormattableString.Invariant($"{width} x {height}");
@@ -22,6 +22,12 @@ public static class Views
 
     /// <summary>"RGB, 8 bit".</summary>
     public static string DescribeMode(LayerFile file) => FormattableString.Invariant($"{Describe(file.ColorMode)}, {file.BitDepth} bit");
+
+    /// <summary>"PSD" or "PSB".</summary>
+    public static string Describe(FileFormat format) => format.ToString().ToUpperInvariant();
+
+    /// <summary>"1 layer", "12 layers".</summary>
+    public static string Count(int number, string noun) => FormattableString.Invariant($"{number} {noun}{(number == 1 ? string.Empty : "s")}");
 
     /// <summary>The colour mode in words.</summary>
     public static string Describe(ColorMode mode) => mode switch
@@ -80,5 +86,5 @@ public static class Views
     }
 
     /// <summary>A name on one line: control characters become visible signs.</summary>
-    public static string OneLine(string name) => string.Concat(name.Select(letter => letter < ' ' ? (char)(0x2400 + letter) : letter == 0x7F ? '\u2421' : letter));
+    public static string OneLine(string? name) => name is null ? string.Empty : string.Concat(name.Select(letter => letter < ' ' ? (char)(0x2400 + letter) : letter == 0x7F ? '\u2421' : letter));
 }

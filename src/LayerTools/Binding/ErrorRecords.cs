@@ -1,5 +1,6 @@
 using System.Management.Automation;
 using LayerTools.Errors;
+using LayerTools.Model;
 
 namespace LayerTools.Binding;
 
@@ -27,7 +28,7 @@ internal static class ErrorRecords
 
     public static ErrorRecord NotALayer(string command, object target) => Create(
         new ArgumentException($"{command} takes layered files from Get-LayerFile or layers from Get-Layer, and '{target}' is neither. " +
-            $"Begin with Get-LayerFile, for example: Get-LayerFile hero.psd | {command}"),
+            $"Begin with Get-LayerFile: Get-LayerFile hero.psd | {command} ..."),
         "NotALayer", ErrorCategory.InvalidType, target);
 
     public static ErrorRecord LayerWithoutFile(object target) => Create(
@@ -37,6 +38,11 @@ internal static class ErrorRecords
     public static ErrorRecord LayerNotFound(string file, string layer, object target) => Create(
         new ItemNotFoundException($"{file}: There is no layer {layer}. Format-LayerTree shows the layers with their numbers and names."),
         "LayerNotFound", ErrorCategory.ObjectNotFound, target);
+
+    public static ErrorRecord LayerAmbiguous(string file, string text, IEnumerable<Layer> found, object target) => Create(
+        new ArgumentException($"{file}: '{text}' could be any of the layers {string.Join(", ", found.Select(layer => FormattableString.Invariant($"{layer.LayerNumber} ({layer.LayerPath})")))}. " +
+            "Give the path or the number of one."),
+        "LayerAmbiguous", ErrorCategory.InvalidArgument, target);
 
     public static ErrorRecord SelectionMissing(string command, object target) => Create(
         new ArgumentException($"{target}: {command} needs to be told which layers: add -Name, -LayerPath, -LiteralLayerPath, -LayerNumber, -Kind or -Side, or pipe layers from Get-Layer."),

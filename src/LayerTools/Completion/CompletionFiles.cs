@@ -20,14 +20,14 @@ internal static class CompletionFiles
         return command.Parent is PipelineAst pipeline ? pipeline.PipelineElements.TakeWhile(element => element != command).Select(FromElement).FirstOrDefault(found => found.Count > 0) ?? [] : [];
     }
 
-    private static IReadOnlyList<LayerFile> FromElement(CommandBaseAst element) => element switch
+    private static List<LayerFile> FromElement(CommandBaseAst element) => element switch
     {
         CommandExpressionAst { Expression: var expression } => FromExpression(expression),
         CommandAst command => FromCommand(command),
         _ => [],
     };
 
-    private static IReadOnlyList<LayerFile> FromCommand(CommandAst command)
+    private static List<LayerFile> FromCommand(CommandAst command)
     {
         var isLiteral = command.CommandElements.OfType<CommandParameterAst>().Any(parameter => string.Equals(parameter.ParameterName, "LiteralPath", StringComparison.OrdinalIgnoreCase));
         var name = command.GetCommandName();
@@ -40,7 +40,7 @@ internal static class CompletionFiles
         };
     }
 
-    private static IReadOnlyList<LayerFile> FromExpression(ExpressionAst expression) => expression switch
+    private static List<LayerFile> FromExpression(ExpressionAst expression) => expression switch
     {
         VariableExpressionAst variable when GetVariable(variable.VariablePath.UserPath) is { } value => FromValue(value),
         StringConstantExpressionAst text => FromPaths(text.Value, isLiteral: false),

@@ -1,0 +1,34 @@
+using LayerTools.Errors;
+using LayerTools.Model;
+
+namespace LayerTools.Binding;
+
+/// <summary>Where the files of one command are written, each place once.</summary>
+internal sealed class SavePlaces
+{
+    private static readonly string[] LayeredExtensions = [".psd", ".psb"];
+
+    // Some disks tell Hero.psd from hero.psd and some do not; taking them for one is the safe side.
+    private readonly Dictionary<string, LayerFile> taken = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The path to write a file to.</summary>
+    /// <param name="destination">A file, if it ends like a layered file and is no folder; a folder otherwise.</param>
+    /// <param name="file">The file to write.</param>
+    public static string Locate(string destination, LayerFile file) =>
+        LayeredExtensions.Contains(Path.GetExtension(destination), StringComparer.OrdinalIgnoreCase) && !Directory.Exists(destination)
+            ? Path.GetFullPath(destination)
+            : Path.GetFullPath(Path.Combine(destination, file.Name));
+
+    /// <summary>Notes that a file is written to a place.</summary>
+    /// <exception cref="RefusedException">Another one already was.</exception>
+    public void Claim(string destination, LayerFile file)
+    {
+        if (taken.TryGetValue(destination, out var first)) throw new RefusedException(ErrorRecords.DestinationTaken(destination, first.Path, file));
+        taken.Add(destination, file);
+    }
+
+    /// <summary>Makes the folder a file is to be written to.</summary>
+    /// <exception cref="LayeredFileException">The operating system refused.</exception>
+    public static void MakeFolder(string destination) =>
+        FileAccessErrors.Wrap(destination, () => Directory.CreateDirectory(Path.GetDirectoryName(destination)!));
+}

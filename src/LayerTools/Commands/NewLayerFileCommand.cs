@@ -1,0 +1,66 @@
+using System.Globalization;
+using System.Management.Automation;
+using LayerTools.Binding;
+using LayerTools.Formats;
+using LayerTools.Model;
+
+namespace LayerTools.Commands;
+
+/// <summary>Writes a blank starting file. The size, the resolution, mid grey and the centre line at half the width are common practice.</summary>
+[Cmdlet(VerbsCommon.New, "LayerFile", SupportsShouldProcess = true)]
+[OutputType(typeof(LayerFile))]
+public sealed class NewLayerFileCommand : LayerToolsCommand
+{
+    /// <summary>The file to write; each character is meant as it stands.</summary>
+    [Parameter(Mandatory = true, Position = 0)]
+    [ValidateNotNullOrEmpty]
+    public string Path { get; set; } = string.Empty;
+
+    /// <summary>Canvas columns, px.</summary>
+    [Parameter]
+    [ValidateRange(1, 300_000)]
+    public int Width { get; set; } = 5000;
+
+    /// <summary>Canvas rows, px.</summary>
+    [Parameter]
+    [ValidateRange(1, 300_000)]
+    public int Height { get; set; } = 6000;
+
+    /// <summary>Resolution, pixels per inch.</summary>
+    [Parameter]
+    [ValidateRange(1.0, 32_767.0)]
+    public double Ppi { get; set; } = 600;
+
+    /// <summary>Colour of the backdrop layer, #rrggbb or #rgb.</summary>
+    [Parameter]
+    [ValidatePattern("^#?([0-9a-fA-F]{3}|[0-9a-fA-F]{6})$")]
+    public string Backdrop { get; set; } = "#777777";
+
+    /// <summary>Adds empty groups from head to toe.</summary>
+    [Parameter]
+    public SwitchParameter Skeleton { get; set; }
+
+    /// <inheritdoc/>
+    protected override void ProcessRecord() => Try(Path, () =>
+    {
+        var path = PathResolver.ResolveLiteral(this, Path);
+        if (!ShouldProcess(path, FormattableString.Invariant($"Write a blank file of {Width} x {Height} px"))) return;
+        if (Width % 2 != 0)
+        {
+            WriteWarning(FormattableString.Invariant(
+                $"{path}: The width of {Width} px is odd, so the centre line at x = {Width / 2.0} runs through the middle of a pixel column. An even width puts it on a pixel edge."));
+        }
+
+        var options = new NewFileOptions { Width = Width, Height = Height, Ppi = Ppi, BackdropRgb = ParseColor(Backdrop), Skeleton = Skeleton };
+        var result = LayerFiles.Save(LayerFiles.Create(path, options), path, new SaveOptions());
+        WriteWarnings(System.IO.Path.GetFileName(path), result.Warnings);
+        WriteObject(LayerFiles.Read(path));
+    });
+
+    private static int ParseColor(string text)
+    {
+        var digits = text.TrimStart('#');
+        if (digits.Length == 3) digits = string.Concat(digits.Select(digit => new string(digit, 2)));
+        return int.Parse(digits, NumberStyles.HexNumber, CultureInfo.InvariantCulture);
+    }
+}
