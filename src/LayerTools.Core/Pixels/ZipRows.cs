@@ -2,7 +2,7 @@ using LayerTools.Model;
 
 namespace LayerTools.Pixels;
 
-/// <summary>Rows of one zlib stream. No more is unpacked than the channel's rectangle holds.</summary>
+/// <summary>Rows of one zlib stream. No more is unpacked than the channel's rectangle holds, and a stream that has more is refused.</summary>
 internal sealed class ZipRows : PlaneRows
 {
     private readonly PlanePlace place;
@@ -11,6 +11,7 @@ internal sealed class ZipRows : PlaneRows
     private readonly bool predicted;
     private Stream? inflater;
     private byte[] scratch = [];
+    private int inflatedRows;
 
     public ZipRows(ByteSource data, int width, int height, int bitDepth, bool predicted, OpenedSources opened, PlanePlace place)
         : base(width, height, bitDepth)
@@ -43,7 +44,11 @@ internal sealed class ZipRows : PlaneRows
         try
         {
             inflater ??= Zlib.OpenInflater(new BufferedStream(new ByteSourceStream(data, opened), 1 << 16));
-            if (StreamReading.TryFill(inflater, row)) return;
+            if (StreamReading.TryFill(inflater, row))
+            {
+                if (++inflatedRows == Height && inflater.ReadByte() >= 0) throw place.Damaged(0, "The ZIP data unpacks to more than the rectangle holds.");
+                return;
+            }
         }
         catch (InvalidDataException error)
         {

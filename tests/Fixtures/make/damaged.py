@@ -42,15 +42,15 @@ def moved(part, rect, **more):
 # Not a file of this kind at all.
 damaged("not-layered.psd", "tree", "header", "NotALayeredFile", "text in a file with the right extension", b"This is a note about the left arm, and no picture.\n")
 damaged("empty.psd", "tree", "header", "NotALayeredFile", "0 bytes", b"")
-damaged("wrong-version.psd", "tree", "header", "NotSupported", "version 3", header(32, 32, 3, 8, 3, version=3) + SOUND[26:])
+damaged("wrong-version.psd", "tree", "header", "NotALayeredFile", "version 3", header(32, 32, 3, 8, 3, version=3) + SOUND[26:])
 damaged("header-reserved.psd", "never", "header", "warning at most", "the six reserved bytes are not zero: read it all the same", SOUND[:6] + b"fixtur" + SOUND[12:])
 damaged("zero-channels.psd", "tree", "header", "Damaged", "0 channels", header(32, 32, 0, 8, 3) + SOUND[26:])
 damaged("channels-57.psd", "tree", "header", "Damaged", "57 channels, the format has 56", header(32, 32, 57, 8, 3) + SOUND[26:])
 damaged("depth-7.psd", "tree", "header", "NotSupported", "depth 7", header(32, 32, 3, 7, 3) + SOUND[26:])
 damaged("mode-12.psd", "tree", "header", "NotSupported", "colour mode 12", header(32, 32, 3, 8, 12) + SOUND[26:])
 damaged("zero-size.psd", "tree", "header", "Damaged", "width 0", header(0, 32, 3, 8, 3) + SOUND[26:])
-damaged("size-beyond-psd.psd", "tree", "header", "LimitExceeded", "30,001 px wide: more than PSD has", header(30001, 32, 3, 8, 3) + SOUND[26:])
-damaged("size-beyond-psb.psb", "tree", "header", "LimitExceeded", "300,001 px high: more than PSB has",
+damaged("size-beyond-psd.psd", "tree", "header", "Damaged", "30,001 px wide: more than PSD has", header(30001, 32, 3, 8, 3) + SOUND[26:])
+damaged("size-beyond-psb.psb", "tree", "header", "Damaged", "300,001 px high: more than PSB has",
         header(32, 300001, 3, 8, 3, psb=True) + bytes(8) + size_field(0, True) + b"\0\0")
 damaged("size-negative.psd", "tree", "header", "Damaged", "height 0x80000000", header(32, 0x80000000, 3, 8, 3) + SOUND[26:])
 
@@ -75,7 +75,7 @@ damaged("resource-length-negative.psd", "tree", "image resources", "Damaged", "a
         whole + bytes(4) + section(b"8BIM" + struct.pack(">HHI", 1005, 0, 0xFFFFFFFF) + bytes(16)) + bytes(4) + merged(WHITE))
 damaged("section-length.psd", "tree", "layer section", "Truncated", "layer and mask section declared 100,000,000 bytes long",
         whole + bytes(8) + struct.pack(">II", 100_000_000, len(records)) + records + bytes(4) + merged(WHITE))
-damaged("section-length.psb", "tree", "layer section", "Truncated", "8-byte length 0xFFFFFFFFFFFFFFF0, negative as a signed number",
+damaged("section-length.psb", "tree", "layer section", "Damaged", "8-byte length 0xFFFFFFFFFFFFFFF0, negative as a signed number",
         header(32, 32, 3, 8, 3, psb=True) + bytes(8) + struct.pack(">Q", 0xFFFFFFFFFFFFFFF0) + records + merged(WHITE))
 damaged("layer-info-length.psd", "tree", "layer section", "Damaged", "layer info declared longer than the section around it",
         whole + bytes(8) + section(struct.pack(">I", len(records) + 5000) + records + bytes(4)) + merged(WHITE))
@@ -92,13 +92,13 @@ damaged("record-name-length.psd", "tree", "layer records", "Damaged", "legacy na
         with_info(record[:extra_at] + struct.pack(">III", 20, 0, 0) + b"\xfaEye L" + bytes(6) + bytes(200)))
 damaged("record-mask-length.psd", "tree", "layer records", "Damaged", "mask data of 5,000 bytes in extra data of 20",
         with_info(record[:extra_at] + struct.pack(">III", 20, 5000, 0) + bytes(12) + bytes(200)))
-damaged("mask-length-5.psd", "tree", "layer records", "Damaged", "mask data of 5 bytes: not even a rectangle", with_layers(layer("Head", mask=bytes(5))))
+damaged("mask-length-5.psd", "tree", "layer records", "Damaged or a warning", "mask data of 5 bytes: not even a rectangle", with_layers(layer("Head", mask=bytes(5))))
 damaged("block-length.psd", "tree", "layer blocks", "Damaged", "a block longer than its layer's extra data",
         with_layers(layer("Eye L", blocks=[luni("Eye L"), b"8BIMzzLo" + struct.pack(">I", 60_000) + b"tiny"])))
-damaged("block-signature.psd", "tree", "layer blocks", "Damaged", "rubbish where a block's signature should stand", with_layers(layer("Eye L", blocks=[luni("Eye L"), b"RUBBISH and more of it."])))
+damaged("block-signature.psd", "tree", "layer blocks", "Damaged or a warning", "rubbish where a block's signature should stand", with_layers(layer("Eye L", blocks=[luni("Eye L"), b"RUBBISH and more of it."])))
 damaged("global-block-length.psd", "tree", "global blocks", "Damaged", "a global block longer than the section",
         with_layers(layer("Eye L"), global_blocks=b"8BIMzzGl" + struct.pack(">I", 60_000) + b"tiny"))
-damaged("name-count.psd", "tree", "layer blocks", "Damaged", "luni says 0x40000000 units in a block of 12 bytes",
+damaged("name-count.psd", "tree", "layer blocks", "Damaged or a warning", "luni says 0x40000000 units in a block of 12 bytes",
         with_layers(layer("Eye L", blocks=[block(b"luni", struct.pack(">I", 0x40000000) + "Eye ".encode("utf-16-be"))])))
 damaged("section-divider-short.psd", "tree", "layer blocks", "Damaged or a warning", "lsct of 2 bytes", with_layers(layer("Eye L", blocks=[luni("Eye L"), block(b"lsct", b"\0\1")])))
 damaged("section-divider-kind.psd", "never", "layer blocks", "warning at most", "lsct of kind 9: treat it as an ordinary layer", with_layers(layer("Eye L", blocks=[luni("Eye L"), block(b"lsct", struct.pack(">I", 9))])))
@@ -114,7 +114,7 @@ damaged("descriptor-deep.psd", "never", "layer blocks", "LimitExceeded where the
 damaged("rectangle-negative.psd", "tree or pixels", "layer records", "Damaged", "right < left and bottom < top", with_layers(moved("Eye L", (9, 20, 6, 17))))
 damaged("rectangle-overflow.psd", "tree or pixels", "layer records", "Damaged or LimitExceeded", "left = -2^31, right = 2^31 - 1: the width does not fit 32 bits",
         with_layers(moved("Eye L", (6, -0x80000000, 9, 0x7FFFFFFF))))
-damaged("rectangle-huge.psd", "pixels", "layer records", "LimitExceeded", "2,000,000 x 2,000,000 px with channels of 11 bytes", with_layers(moved("Eye L", (0, 0, 2_000_000, 2_000_000))))
+damaged("rectangle-huge.psd", "pixels", "layer records", "Damaged or LimitExceeded", "2,000,000 x 2,000,000 px with channels of 11 bytes", with_layers(moved("Eye L", (0, 0, 2_000_000, 2_000_000))))
 huge = struct.pack(">4iBBxx", -0x80000000, -0x80000000, 0x7FFFFFFF, 0x7FFFFFFF, 0, 0)
 damaged("mask-rectangle-overflow.psd", "tree or pixels", "layer records", "Damaged or LimitExceeded", "mask from -2^31 to 2^31 - 1",
         with_layers(layer("Head", mask=huge, more_channels=[(-2, b"\0\0" + bytes(8))])))
@@ -141,7 +141,7 @@ damaged("zip-short.psd", "pixels", "channel data", "Damaged", "inflates to 5 byt
 damaged("zip-cut.psd", "pixels", "channel data", "Damaged", "the stream ends in its middle", with_layers(one_channel("Backdrop", 0, struct.pack(">H", ZIP) + zlib.compress(bytes(range(256)) * 4)[:150])))
 damaged("zip-garbage.psd", "pixels", "channel data", "Damaged", "no ZIP stream at all", with_layers(one_channel("Eye L", 0, struct.pack(">H", ZIP) + b"not zipped at all")))
 damaged("zip-checksum.psd", "pixels", "channel data", "Damaged or a warning", "the checksum behind the stream is wrong", with_layers(one_channel("Eye L", 0, struct.pack(">H", ZIP) + zlib.compress(bytes(9))[:-4] + b"sum!")))
-damaged("merged-rle-counts.psd", "merged", "merged picture", "Damaged", "row counts of 65,535", SOUND[:-(2 + 3 * 1024)] + struct.pack(">97H", PACKBITS, *[65535] * 96) + bytes(100))
+damaged("merged-rle-counts.psd", "tree", "merged picture", "Truncated", "row counts of 65,535", SOUND[:-(2 + 3 * 1024)] + struct.pack(">97H", PACKBITS, *[65535] * 96) + bytes(100))
 damaged("merged-compression-9.psd", "merged", "merged picture", "NotSupported", "compression 9", SOUND[:-(2 + 3 * 1024)] + struct.pack(">H", 9) + bytes(100))
 damaged("groups-120-deep.psd", "tree", "layer records", "LimitExceeded", "120 groups inside each other; the usual limit is 100",
         with_layers(*[end(channels=[]) for _ in range(120)], *[divider(1, f"Level {n}", channels=[]) for n in range(120, 0, -1)]))

@@ -36,7 +36,9 @@ internal sealed record PsdHeader(FileFormat Format, byte[] Reserved, int Channel
         var width = ReadSide(input, "width", LargestSide(format));
         var depth = input.ReadUInt16();
         if (depth is not (1 or 8 or 16 or 32)) throw input.Damaged($"A depth of {depth} bits is none of the format's 1, 8, 16 and 32.");
-        return new PsdHeader(format, reserved, channels, height, width, depth, input.ReadUInt16());
+        var mode = input.ReadUInt16();
+        if (!Enum.IsDefined(typeof(ColorMode), (int)mode)) throw input.Damaged($"Colour mode {mode} is none of the format's.");
+        return new PsdHeader(format, reserved, channels, height, width, depth, mode);
     }
 
     public void Write(PsdOutput output)

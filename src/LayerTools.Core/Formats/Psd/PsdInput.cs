@@ -47,8 +47,9 @@ internal sealed class PsdInput : IDisposable
     public void CheckLength(long length, string section)
     {
         if (length < 0) throw Damaged($"The length of the {section}, {length} bytes, is negative.", section);
-        if (length > Length - Position) throw Truncated(section, length);
-        if (length > Remaining) throw Damaged($"The {section} says it has {length} bytes, but the {Section} around it has only {Remaining} left.", section);
+        if (length <= Remaining) return;
+        if (End == Length) throw Truncated(section, length);
+        throw Damaged($"The {section} says it has {length} bytes, but the {Section} around it has only {Remaining} left.", section);
     }
 
     public void Leave((long End, string Section) outer)
@@ -161,7 +162,7 @@ internal sealed class PsdInput : IDisposable
     public void Require(long count)
     {
         if (count <= Remaining) return;
-        throw Position + count > Length ? Truncated(Section, count) : Damaged($"The {Section} ends after {Remaining} bytes, but {count} more are needed.");
+        throw End == Length ? Truncated(Section, count) : Damaged($"The {Section} ends after {Remaining} bytes, but {count} more are needed.");
     }
 
     public LayeredFileException Damaged(string problem, string? section = null) =>

@@ -96,6 +96,7 @@ internal static class PsdModelLoader
 
             var layer = LoadLayer(record, detail.Habits);
             open.Peek().Append(layer);
+            warnings.AddRange(FindOddities(record).Select(oddity => $"The layer '{layer.LayerPath}' {oddity}"));
             if (!layer.IsGroup) continue;
             if (open.Count > limits.GroupDepth)
             {
@@ -109,6 +110,16 @@ internal static class PsdModelLoader
         while (open.Count > 1) warnings.Add($"The group '{open.Pop().LayerPath}' never ends; everything behind it counts as its content.");
         detail.Closings = closings;
         return warnings;
+    }
+
+    private static IEnumerable<string> FindOddities(PsdRecord record)
+    {
+        const int LongestFilling = 3;
+        const int ShortestMask = 18;
+        if (record.Tail.Length > LongestFilling) yield return $"has {record.Tail.Length} bytes that are no block; they are kept as they are.";
+        if (record.MaskData.Length is > 0 and < ShortestMask) yield return $"has mask data of {record.MaskData.Length} bytes, too few for a mask; they are kept as they are.";
+        if (record.Has("luni") && !UnicodeNameBlock.TryRead(record.GetData("luni"), out _, out _)) yield return "has a Unicode name that cannot be read; its short name is used.";
+        if (record.Has("lsct") && record.GetData("lsct").Length < 4) yield return "has a group divider that is too short; it counts as an ordinary layer.";
     }
 
     private static void KeepStray(LayerFile file, PsdFileDetail detail, PsdRecord record)

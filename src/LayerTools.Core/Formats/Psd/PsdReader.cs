@@ -120,7 +120,6 @@ internal sealed class PsdReader
     private void CheckMergedPicture()
     {
         input.Name("merged picture");
-        if (input.Remaining == 0) return;
         var place = input.Position;
         var compression = input.ReadUInt16();
         var rows = (long)header.Channels * header.Height;

@@ -61,6 +61,7 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
             Flags = input.ReadByte(),
             Filler = input.ReadByte(),
         };
+        if (record.BlendSignature != PsdKey.Signature) throw input.Damaged($"The signature before the blend mode is '{PsdKey.Format(record.BlendSignature)}' instead of '8BIM'.");
         var outer = input.Enter(input.ReadUInt32(), input.Section);
         var mask = input.ReadBytes(input.ReadUInt32());
         PsdMaskData.Load(mask, Array.Exists(channels, channel => channel.Role == PlaneRole.CombinedMask), out var parsed);
