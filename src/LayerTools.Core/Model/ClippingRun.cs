@@ -20,4 +20,17 @@ internal sealed record ClippingRun(Layer? Base, IReadOnlyList<Layer> Clipped)
         for (var i = 0; i < clipped.Length; i++) clipped[i] = siblings[front + i];
         return new ClippingRun(back < siblings.Count ? siblings[back] : null, clipped);
     }
+
+    /// <summary>All runs of one group's layers, back to front; most are a layer alone.</summary>
+    /// <param name="layers">The layers, front to back.</param>
+    public static IEnumerable<ClippingRun> Split(IReadOnlyList<Layer> layers)
+    {
+        for (var i = layers.Count - 1; i >= 0;)
+        {
+            var below = layers[i].Clipped ? null : layers[i--];
+            var clipped = new List<Layer>();
+            while (i >= 0 && layers[i].Clipped) clipped.Insert(0, layers[i--]);
+            yield return new ClippingRun(below, clipped);
+        }
+    }
 }

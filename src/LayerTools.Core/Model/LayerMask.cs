@@ -3,6 +3,12 @@ namespace LayerTools.Model;
 /// <summary>A layer's user mask, without its samples.</summary>
 internal sealed record LayerMask
 {
+    public const byte DisabledFlag = 2;
+
+    public const byte InvertedFlag = 4;
+
+    public const byte RenderedFlag = 8;
+
     /// <summary>Where the mask has samples, canvas px; outside it has <see cref="DefaultColor"/>.</summary>
     public Bounds Bounds { get; set; }
 
@@ -12,9 +18,12 @@ internal sealed record LayerMask
     /// <summary>The mask's flag byte: 1 relative to the layer, 2 disabled, 4 inverted, 8 rendered from other data, 16 parameters follow.</summary>
     public byte Flags { get; set; }
 
-    public bool IsDisabled => (Flags & 2) != 0;
+    public bool IsDisabled => (Flags & DisabledFlag) != 0;
 
-    public bool IsInverted => (Flags & 4) != 0;
+    public bool IsInverted => (Flags & InvertedFlag) != 0;
+
+    /// <summary>Whether the samples were rendered from a vector mask, together with what was painted by hand.</summary>
+    public bool IsRendered => (Flags & RenderedFlag) != 0;
 
     /// <summary>Whether the file stores density and feather with the mask, be it none of them.</summary>
     public bool HasParameters { get; set; }
@@ -37,5 +46,8 @@ internal sealed record LayerMask
     public byte CombinedFlags { get; set; }
 
     /// <summary>Whether blurring or density changes what the samples say.</summary>
-    public bool HasSoftening => UserDensity is not (null or 255) || UserFeather is not (null or 0) || VectorDensity is not (null or 255) || VectorFeather is not (null or 0);
+    public bool HasSoftening => UserDensity is not (null or 255) || UserFeather is not (null or 0) || HasVectorSoftening;
+
+    /// <summary>Whether blurring or density changes what the vector mask says.</summary>
+    public bool HasVectorSoftening => VectorDensity is not (null or 255) || VectorFeather is not (null or 0);
 }

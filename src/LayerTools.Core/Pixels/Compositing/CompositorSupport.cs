@@ -1,0 +1,63 @@
+using LayerTools.Model;
+
+namespace LayerTools.Pixels.Compositing;
+
+/// <summary>Says whether a file's picture can be drawn from its layers.</summary>
+public static class CompositorSupport
+{
+    /// <summary>What the file uses that cannot be drawn: for each layer its path and the reason. Empty if the picture can be drawn. Hidden layers do not count.</summary>
+    /// <param name="file">The file.</param>
+    public static IReadOnlyList<string> FindUnsupported(LayerFile file)
+    {
+        if (file.ColorMode is not (ColorMode.Rgb or ColorMode.Grayscale)) return [$"The file's colour mode is {file.ColorMode}."];
+        if (file.BitDepth is not (8 or 16 or 32)) return [FormattableString.Invariant($"The file has {file.BitDepth} bit a sample.")];
+        if (file.LayerCount == 0) return ["The file has no layers; its merged picture is all it has."];
+        var found = new List<string>();
+        Inspect(file.GetChildren(), found);
+        return found;
+    }
+
+    private static void Inspect(IReadOnlyList<Layer> layers, List<string> found)
+    {
+        foreach (var run in ClippingRun.Split(layers).Reverse().Where(run => run.Base is not { Visible: false }))
+        {
+            var clipped = run.Clipped.Where(layer => layer.Visible).ToList();
+            foreach (var layer in clipped) Inspect(layer, hasClipped: false, found);
+            if (run.Base is not null) Inspect(run.Base, clipped.Count > 0, found);
+        }
+    }
+
+    private static void Inspect(Layer layer, bool hasClipped, List<string> found)
+    {
+        if (!DrawsNothing(layer)) found.AddRange(FindReasons(layer, hasClipped).Select(reason => $"{layer.LayerPath}: {reason}"));
+        Inspect(layer.GetChildren(), found);
+    }
+
+    /// <summary>Whatever else an empty layer says about itself, it is not seen. Fills and adjustments work without pixels.</summary>
+    private static bool DrawsNothing(Layer layer) =>
+        layer.OpacityByte == 0 || (layer.Kind is LayerKind.Pixel or LayerKind.Text or LayerKind.Placed && layer.Bounds.IsEmpty);
+
+    private static IEnumerable<string> FindReasons(Layer layer, bool hasClipped)
+    {
+        var features = layer.Detail.Features;
+        var isPassThroughGroup = layer.IsGroup && layer.BlendMode == BlendMode.PassThrough;
+        if (layer.Kind == LayerKind.Adjustment) yield return "adjustment layer";
+        if (layer.Kind is LayerKind.Fill or LayerKind.Shape && !HasStoredPixels(layer)) yield return "live content without stored pixels";
+        if (!isPassThroughGroup && Blenders.TryGet(layer.BlendMode) is null) yield return $"blend mode {layer.BlendMode}";
+        if (layer.FillOpacity < byte.MaxValue && !Blenders.FillActsAsOpacity(layer.BlendMode)) yield return $"fill opacity in blend mode {layer.BlendMode}";
+        if (layer.Mask is { IsDisabled: false, UserFeather: not (null or 0) }) yield return "feathered mask";
+        if (features.HasFlag(LayerFeatures.VectorMask) && !IsRendered(layer)) yield return "vector mask without stored samples";
+        if (features.HasFlag(LayerFeatures.VectorMask) && layer.Mask is { HasVectorSoftening: true }) yield return "vector mask with density or feather";
+        if (features.HasFlag(LayerFeatures.Effects)) yield return "layer effects";
+        if (features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges";
+        if (features.HasFlag(LayerFeatures.Knockout)) yield return "knockout";
+        if (features.HasFlag(LayerFeatures.ChannelRestrictions)) yield return "channels left out of blending";
+        if (features.HasFlag(LayerFeatures.ClippedApart) && hasClipped) yield return "clipped layers that blend apart from their base";
+    }
+
+    /// <summary>Whether the samples show what the path does: in a shape's own pixels, else in a rendered mask. See <see cref="StoredMask"/>.</summary>
+    private static bool IsRendered(Layer layer) =>
+        layer.Kind == LayerKind.Shape ? HasStoredPixels(layer) : layer.Mask is { IsRendered: true } && layer.FindPlane(PlaneRole.UserMask) is not null;
+
+    private static bool HasStoredPixels(Layer layer) => !layer.Bounds.IsEmpty && layer.Planes.Exists(plane => plane.Role >= PlaneRole.Color0 && plane.StoredLength > 2);
+}

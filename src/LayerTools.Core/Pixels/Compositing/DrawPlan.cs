@@ -1,0 +1,123 @@
+using LayerTools.Model;
+
+namespace LayerTools.Pixels.Compositing;
+
+/// <summary>What to draw, back to front, and the stored channels it needs.</summary>
+internal sealed class DrawPlan : IDisposable
+{
+    private readonly LayerFile file;
+    private readonly PixelReader reader;
+    private readonly Func<Layer, bool> shows;
+    private readonly List<PlaneWindow> windows = [];
+
+    private DrawPlan(LayerFile file, PixelReader reader, CompositeOptions options)
+    {
+        this.file = file;
+        this.reader = reader;
+        shows = options.Shows ?? (layer => layer.Visible);
+        Area = options.Area ?? options.Subject?.ContentBounds ?? new Bounds(0, 0, file.Width, file.Height);
+        Steps = options.Subject is { } subject ? AsList(Plan(subject, Alone)) : PlanAll(file.Root);
+    }
+
+    public Bounds Area { get; }
+
+    public IReadOnlyList<DrawStep> Steps { get; }
+
+    public IReadOnlyList<PlaneWindow> Windows => windows;
+
+    public int ColorCount => GetColorCount(file);
+
+    private static Place Alone { get; } = new(Blenders.Normal, OpacityMatters: true, Inside: false, Apart: true);
+
+    private static Place Base { get; } = new(Blenders.Normal, OpacityMatters: false, Inside: false, Apart: true);
+
+    public static DrawPlan Create(LayerFile file, PixelReader reader, CompositeOptions options) => new(file, reader, options);
+
+    /// <summary>1 for grey, 3 for red, green and blue.</summary>
+    public static int GetColorCount(LayerFile file) => file.ColorMode == ColorMode.Grayscale ? 1 : 3;
+
+    public void Dispose()
+    {
+        foreach (var window in windows) window.Dispose();
+    }
+
+    private static List<DrawStep> AsList(DrawStep? step) => step is null ? [] : [step];
+
+    private static Bounds Unite(IEnumerable<DrawStep> steps) => steps.Aggregate(Bounds.Empty, (all, step) => all.Union(step.Area));
+
+    /// <summary>A mode that is not in the table is drawn as normal; whoever cannot accept that asks <see cref="CompositorSupport"/> first.</summary>
+    private static Blender GetBlender(Layer layer) => Blenders.TryGet(layer.BlendMode) ?? Blenders.Normal;
+
+    private static float GetOpacity(Layer layer) => layer.OpacityByte * layer.FillOpacity / (float)(byte.MaxValue * byte.MaxValue);
+
+    private List<DrawStep> PlanAll(Layer group)
+    {
+        var steps = new List<DrawStep>();
+        foreach (var run in ClippingRun.Split(group.GetChildren()))
+        {
+            if (run.Base is null) steps.AddRange(PlanEach(run.Clipped, inside: false));
+            else if (shows(run.Base) && Plan(run.Base, run.Clipped) is { } step) steps.Add(step);
+        }
+
+        return steps;
+    }
+
+    private DrawStep? Plan(Layer below, IReadOnlyList<Layer> clipped)
+    {
+        var inside = PlanEach(clipped, inside: true).ToList();
+        if (inside.Count == 0) return Plan(below, new Place(GetBlender(below), OpacityMatters: true, Inside: false, Apart: false));
+        if (Plan(below, Base) is not { } step) return null;
+        return new GroupStep(step.Area, [step, .. inside], new Composition(GetBlender(below), GetOpacity(below), Mask: null, Inside: false));
+    }
+
+    /// <summary>Layers one by one, back to front. Those with nothing to be clipped to are drawn as if they were not clipped.</summary>
+    /// <param name="layers">The layers, front to back.</param>
+    /// <param name="inside">Whether they stay inside what was drawn before.</param>
+    private IEnumerable<DrawStep> PlanEach(IReadOnlyList<Layer> layers, bool inside) =>
+        layers.Reverse().Where(shows).SelectMany(layer => AsList(Plan(layer, new Place(GetBlender(layer), OpacityMatters: true, inside, Apart: inside))));
+
+    private DrawStep? Plan(Layer layer, Place place)
+    {
+        var steps = layer.IsGroup ? PlanAll(layer) : null;
+        var area = (steps is null ? layer.Bounds : Unite(steps)).Intersect(Area);
+        if (place.OpacityMatters && GetOpacity(layer) == 0) return null;
+        var mask = PlanMask(layer, ref area);
+        if (area.IsEmpty) return null;
+
+        var composition = new Composition(place.Blender, place.OpacityMatters ? GetOpacity(layer) : 1f, mask, place.Inside);
+        if (steps is null) return PlanPixels(layer, area, composition);
+        return layer.BlendMode == BlendMode.PassThrough && !place.Apart ? new PassThroughStep(area, steps, composition) : new GroupStep(area, steps, composition);
+    }
+
+    private LayerStep? PlanPixels(Layer layer, Bounds area, Composition composition)
+    {
+        var colors = new PlaneWindow?[ColorCount];
+        for (var channel = 0; channel < colors.Length; channel++) colors[channel] = AddWindow(layer, PlaneRole.Color0 + channel);
+        var isStored = Array.Exists(colors, window => window is not null);
+        return isStored ? new LayerStep(area, new LayerPixels(colors, AddWindow(layer, PlaneRole.Alpha)), composition) : null;
+    }
+
+    /// <summary>The mask, and the area without what the mask hides wherever it has no samples.</summary>
+    private MaskCoverage? PlanMask(Layer layer, ref Bounds area)
+    {
+        if (StoredMask.Find(layer) is not { } mask) return null;
+        var coverage = new MaskCoverage(mask.Bounds.IsEmpty ? null : AddWindow(layer, mask.Role), mask);
+        if (coverage.HidesOutside) area = area.Intersect(mask.Bounds);
+        return coverage;
+    }
+
+    private PlaneWindow? AddWindow(Layer layer, PlaneRole role)
+    {
+        if (layer.FindPlane(role) is null) return null;
+        var window = new PlaneWindow(reader, layer, role, file.BitDepth, Area);
+        windows.Add(window);
+        return window;
+    }
+
+    /// <summary>How a layer stands among its neighbours.</summary>
+    /// <param name="Blender">The mode it joins with.</param>
+    /// <param name="OpacityMatters">Whether its opacity is applied here, and not to a whole run later.</param>
+    /// <param name="Inside">Whether it is clipped.</param>
+    /// <param name="Apart">Whether a pass-through group is put together apart from what lies below.</param>
+    private sealed record Place(Blender Blender, bool OpacityMatters, bool Inside, bool Apart);
+}

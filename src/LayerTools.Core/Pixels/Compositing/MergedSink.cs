@@ -1,0 +1,31 @@
+namespace LayerTools.Pixels.Compositing;
+
+/// <summary>Turns drawn rows into samples of the merged picture, whose colours lie on white (PSD-format files with transparency are matted so), and hands them on in bands.</summary>
+internal sealed class MergedSink(int colorCount, bool withAlpha, int width, int bitDepth, int maxRows, Action<MergedBand> consume) : IRowSink
+{
+    private readonly MergedBand band = new(colorCount + (withAlpha ? 1 : 0), checked(width * (bitDepth / 8)), maxRows);
+
+    public void BeginBand(int top, int count)
+    {
+        band.Top = top;
+        band.RowCount = count;
+    }
+
+    public void Accept(int row, PixelRow pixels)
+    {
+        for (var channel = 0; channel < colorCount; channel++)
+        {
+            Matte(pixels.Colors[channel], pixels.Alpha);
+            Samples.Encode(pixels.Colors[channel].AsSpan(0, width), bitDepth, band.GetRow(channel, row));
+        }
+
+        if (withAlpha) Samples.Encode(pixels.Alpha.AsSpan(0, width), bitDepth, band.GetRow(colorCount, row));
+    }
+
+    public void EndBand() => consume(band);
+
+    private void Matte(float[] premultiplied, float[] alpha)
+    {
+        for (var x = 0; x < width; x++) premultiplied[x] += 1f - alpha[x];
+    }
+}

@@ -1,0 +1,52 @@
+using System.Numerics;
+using LayerTools.Model;
+
+namespace LayerTools.Pixels.Compositing;
+
+/// <summary>A group whose layers mix with what lies below it one by one. Its opacity and mask fade between the picture without the group and the picture with it.</summary>
+internal sealed class PassThroughStep(Bounds area, IReadOnlyList<DrawStep> steps, Composition fade) : DrawStep(area)
+{
+    protected override void DrawRow(PixelRow target, int y, Workspace workspace)
+    {
+        if (fade.Replaces)
+        {
+            foreach (var step in steps) step.Draw(target, y, workspace);
+            return;
+        }
+
+        var before = workspace.Rent();
+        Copy(target, before);
+        foreach (var step in steps) step.Draw(target, y, workspace);
+
+        var weights = workspace.Piece.Alpha;
+        for (var x = Area.Left; x < Area.Right; x += Workspace.PieceLength)
+        {
+            var count = Math.Min(Workspace.PieceLength, Area.Right - x);
+            weights.AsSpan(0, count).Fill(1f);
+            fade.Weaken(weights, x, y, count, workspace);
+            workspace.Piece.ClearTail(count);
+            for (var channel = 0; channel < target.Colors.Length; channel++) Fade(before.Colors[channel], target.Colors[channel], x - target.Left, weights, count);
+            Fade(before.Alpha, target.Alpha, x - target.Left, weights, count);
+        }
+
+        workspace.Return(before);
+    }
+
+    private static void Fade(float[] before, float[] after, int at, float[] weights, int count)
+    {
+        for (var i = 0; i < count; i += Vector<float>.Count)
+        {
+            var old = new Vector<float>(before, at + i);
+            (old + ((new Vector<float>(after, at + i) - old) * new Vector<float>(weights, i))).CopyTo(after, at + i);
+        }
+    }
+
+    /// <summary>Copies one vector past the area too, which fading then leaves as it was.</summary>
+    private void Copy(PixelRow from, PixelRow to)
+    {
+        var start = Area.Left - from.Left;
+        var length = Area.Width + Vector<float>.Count;
+        for (var channel = 0; channel < from.Colors.Length; channel++) Array.Copy(from.Colors[channel], start, to.Colors[channel], start, length);
+        Array.Copy(from.Alpha, start, to.Alpha, start, length);
+    }
+}

@@ -1,0 +1,45 @@
+using System.Numerics;
+
+namespace LayerTools.Pixels.Compositing;
+
+/// <summary>
+/// A row of pixels while they are mixed: one array of floats per channel, 0 to 1. Whether colours are premultiplied is the holder's business.
+/// The arrays are longer than the row, so that whole vectors can be read and written at its end.
+/// </summary>
+internal sealed class PixelRow
+{
+    public PixelRow(int colorCount, int left, int width)
+    {
+        Left = left;
+        Width = width;
+        Colors = new float[colorCount][];
+        for (var color = 0; color < colorCount; color++) Colors[color] = new float[width + Vector<float>.Count];
+        Alpha = new float[width + Vector<float>.Count];
+    }
+
+    /// <summary>The canvas column of the first pixel, px.</summary>
+    public int Left { get; set; }
+
+    public int Width { get; }
+
+    /// <summary>One array for grey, three for red, green, blue.</summary>
+    public float[][] Colors { get; }
+
+    public float[] Alpha { get; }
+
+    /// <summary>Makes the pixels from canvas column <paramref name="left"/> up to <paramref name="right"/>, and what a vector may touch after them, transparent.</summary>
+    public void Clear(int left, int right)
+    {
+        var start = left - Left;
+        var length = right - left + Vector<float>.Count;
+        foreach (var color in Colors) Array.Clear(color, start, length);
+        Array.Clear(Alpha, start, length);
+    }
+
+    /// <summary>Makes the rest of the vector after the first <paramref name="count"/> pixels transparent, so that it changes nothing when it is mixed.</summary>
+    public void ClearTail(int count)
+    {
+        foreach (var color in Colors) Array.Clear(color, count, Vector<float>.Count);
+        Array.Clear(Alpha, count, Vector<float>.Count);
+    }
+}

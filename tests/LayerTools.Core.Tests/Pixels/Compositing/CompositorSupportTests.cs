@@ -1,0 +1,114 @@
+using LayerTools.Model;
+using LayerTools.Pixels.Compositing;
+using LayerTools.Tests.Support;
+using Xunit;
+using static LayerTools.Tests.Pixels.Compositing.Picture;
+
+namespace LayerTools.Tests.Pixels.Compositing;
+
+public class CompositorSupportTests
+{
+    private static readonly Bounds Canvas = new(0, 0, 4, 1);
+
+    [Fact]
+    public void Plain_layers_groups_masks_and_clipping_are_supported()
+    {
+        var file = Grey(4, 1,
+            Even("Shade", Canvas, 0).With(layer => layer.Clipped = true),
+            Group("Head", BlendMode.PassThrough, Even("Face", Canvas, 1).Masked(Canvas, 9, change: mask => mask.UserDensity = 100)),
+            ModelBuilder.Other(LayerKind.Text, "Empty text"));
+
+        Assert.Empty(CompositorSupport.FindUnsupported(file));
+    }
+
+    [Theory]
+    [InlineData(LayerFeatures.Effects, "Head/Eye: layer effects")]
+    [InlineData(LayerFeatures.BlendingRanges, "Head/Eye: blending ranges")]
+    [InlineData(LayerFeatures.Knockout, "Head/Eye: knockout")]
+    [InlineData(LayerFeatures.ChannelRestrictions, "Head/Eye: channels left out of blending")]
+    [InlineData(LayerFeatures.VectorMask, "Head/Eye: vector mask without stored samples")]
+    public void Features_that_cannot_be_drawn_are_named_with_the_layer(LayerFeatures feature, string expected)
+    {
+        var eye = Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = feature);
+
+        Assert.Equal([expected], CompositorSupport.FindUnsupported(Grey(4, 1, Group("Head", BlendMode.PassThrough, eye))));
+    }
+
+    [Fact]
+    public void Blending_apart_matters_only_where_something_is_clipped()
+    {
+        Layer Base() => Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.ClippedApart);
+
+        Assert.Empty(CompositorSupport.FindUnsupported(Grey(4, 1, Base())));
+        Assert.Equal(["Eye: clipped layers that blend apart from their base"],
+            CompositorSupport.FindUnsupported(Grey(4, 1, Even("Shade", Canvas, 0).With(layer => layer.Clipped = true), Base())));
+    }
+
+    [Theory]
+    [InlineData(LayerKind.Adjustment, "Tone: adjustment layer")]
+    [InlineData(LayerKind.Fill, "Tone: live content without stored pixels")]
+    [InlineData(LayerKind.Shape, "Tone: live content without stored pixels")]
+    public void Layers_that_work_without_pixels_are_named(LayerKind kind, string expected) =>
+        Assert.Equal([expected], CompositorSupport.FindUnsupported(Grey(4, 1, ModelBuilder.Other(kind, "Tone"))));
+
+    [Theory]
+    [InlineData(BlendMode.Dissolve)]
+    [InlineData(BlendMode.Luminosity)]
+    [InlineData(BlendMode.Unknown)]
+    [InlineData(BlendMode.PassThrough)]
+    public void Modes_outside_the_table_are_named(BlendMode mode) =>
+        Assert.Equal([$"Glow: blend mode {mode}"], CompositorSupport.FindUnsupported(Grey(4, 1, Even("Glow", Canvas, 0).With(layer => layer.BlendMode = mode))));
+
+    [Fact]
+    public void Fill_opacity_is_refused_where_it_is_more_than_opacity()
+    {
+        var file = Grey(4, 1, Even("Glow", Canvas, 0).With(layer => (layer.BlendMode, layer.FillOpacity) = (BlendMode.ColorDodge, 128)));
+
+        Assert.Equal(["Glow: fill opacity in blend mode ColorDodge"], CompositorSupport.FindUnsupported(file));
+    }
+
+    [Fact]
+    public void A_feathered_mask_is_named_unless_it_is_switched_off()
+    {
+        Layer Arm(byte flags) => Even("Arm", Canvas, 0).Masked(Canvas, 0, change: mask => (mask.UserFeather, mask.Flags) = (1.5, flags));
+
+        Assert.Equal(["Arm: feathered mask"], CompositorSupport.FindUnsupported(Grey(4, 1, Arm(0))));
+        Assert.Empty(CompositorSupport.FindUnsupported(Grey(4, 1, Arm(LayerMask.DisabledFlag))));
+    }
+
+    [Fact]
+    public void A_vector_mask_is_supported_where_its_samples_are_stored()
+    {
+        Layer Arm(double? feather) => Even("Arm", Canvas, 0).Masked(Canvas, 0, change: mask => (mask.Flags, mask.VectorFeather) = (LayerMask.RenderedFlag, feather))
+            .With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.VectorMask);
+
+        Assert.Empty(CompositorSupport.FindUnsupported(Grey(4, 1, Arm(null))));
+        Assert.Equal(["Arm: vector mask with density or feather"], CompositorSupport.FindUnsupported(Grey(4, 1, Arm(2))));
+    }
+
+    [Fact]
+    public void What_is_not_seen_does_not_matter()
+    {
+        Layer Tone() => ModelBuilder.Other(LayerKind.Adjustment, "Tone");
+        var file = Grey(4, 1,
+            Tone().With(layer => layer.Visible = false),
+            Group("Notes", BlendMode.PassThrough, Tone()).With(layer => layer.Visible = false),
+            Tone().With(layer => layer.Clipped = true),
+            Even("Base", Canvas, 0).With(layer => layer.Visible = false),
+            ModelBuilder.Other(LayerKind.Pixel, "Nothing painted").With(layer => layer.BlendMode = BlendMode.Dissolve));
+
+        Assert.Empty(CompositorSupport.FindUnsupported(file));
+    }
+
+    [Theory]
+    [InlineData(ColorMode.Cmyk, 8)]
+    [InlineData(ColorMode.Lab, 16)]
+    [InlineData(ColorMode.Bitmap, 1)]
+    [InlineData(ColorMode.Grayscale, 1)]
+    public void Files_in_other_colours_are_refused_as_a_whole(ColorMode mode, int bitDepth) =>
+        Assert.StartsWith("The file", Assert.Single(CompositorSupport.FindUnsupported(Create(mode, bitDepth, 4, 1))), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_file_without_layers_has_only_its_merged_picture() =>
+        Assert.Single(CompositorSupport.FindUnsupported(Grey(4, 1)));
+}

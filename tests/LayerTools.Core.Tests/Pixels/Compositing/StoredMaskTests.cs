@@ -1,0 +1,46 @@
+using LayerTools.Model;
+using LayerTools.Pixels.Compositing;
+using LayerTools.Tests.Support;
+using Xunit;
+
+namespace LayerTools.Tests.Pixels.Compositing;
+
+public class StoredMaskTests
+{
+    private static readonly Bounds Painted = new(0, 0, 8, 8);
+    private static readonly Bounds Rendered = new(2, 2, 4, 4);
+
+    [Fact]
+    public void A_painted_mask_counts_for_every_kind_of_layer()
+    {
+        Assert.Equal(PlaneRole.UserMask, StoredMask.Find(Create(LayerKind.Pixel, 0, null))!.Role);
+        Assert.Equal(PlaneRole.UserMask, StoredMask.Find(Create(LayerKind.Shape, 0, null))!.Role);
+    }
+
+    [Fact]
+    public void A_rendered_mask_counts_for_pixels_and_not_for_a_shape_that_is_cut_out_already()
+    {
+        Assert.Equal(Rendered, StoredMask.Find(Create(LayerKind.Pixel, LayerMask.RenderedFlag, null))!.Bounds);
+        Assert.Null(StoredMask.Find(Create(LayerKind.Shape, LayerMask.RenderedFlag, null)));
+    }
+
+    [Fact]
+    public void A_shape_keeps_what_was_painted_by_hand()
+    {
+        var found = StoredMask.Find(Create(LayerKind.Shape, LayerMask.RenderedFlag, Painted))!;
+
+        Assert.Equal((PlaneRole.CombinedMask, Painted, (byte)255), (found.Role, found.Bounds, found.DefaultColor));
+    }
+
+    [Fact]
+    public void A_disabled_mask_does_not_count()
+    {
+        Assert.Null(StoredMask.Find(Create(LayerKind.Pixel, LayerMask.DisabledFlag, null)));
+        Assert.Null(StoredMask.Find(Create(LayerKind.Shape, LayerMask.RenderedFlag, Painted, LayerMask.DisabledFlag)));
+    }
+
+    private static Layer Create(LayerKind kind, byte flags, Bounds? painted, byte paintedFlags = 0) => new(kind, "Arm", new StubLayerDetail())
+    {
+        Mask = new LayerMask { Bounds = Rendered, Flags = flags, CombinedBounds = painted, CombinedDefaultColor = 255, CombinedFlags = paintedFlags },
+    };
+}
