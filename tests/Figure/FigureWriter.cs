@@ -56,6 +56,8 @@ internal sealed class FigureWriter
             Mark = part.Mark,
         };
         if (!part.IsGroup) Paint(layer, part);
+        // A group's record has the channels of a layer, without samples.
+        else layer.Planes = [.. new[] { PlaneRole.Alpha, PlaneRole.Color0, PlaneRole.Color1, PlaneRole.Color2 }.Select(role => new Plane(role, (int)Compression.Raw, MemoryBytes.Empty))];
         if (part.Mask is { } mask) Paint(layer, mask, part.IsReflected);
         return layer;
     }

@@ -45,11 +45,7 @@ internal static class CoatParts
         new FigurePart("coat tail L", Tail),
         new FigurePart("coat tail R", Tail) { IsReflected = true },
         new FigurePart("lining shade", brush => brush.Glow(0, 3500, 560, 620, Palette.Shadow, 1)) { IsSpare = true, IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.8f },
-        new FigurePart("裏地", brush => brush.Form(Symmetric("0,2420 420,2440 540,2800 520,3150 600,3700 690,4310! 380,4260 0,4230"), Palette.Lining, 130))
-        {
-            // Painted on the hidden part, inverted so that it shows the rest.
-            Mask = new FigureMask(brush => brush.Fill(Oval(0, 2420, 260, 160), SKColors.White, 1, 20)) { IsInverted = true },
-        },
+        new FigurePart("裏地", brush => brush.Form(Symmetric("0,2420 420,2440 540,2800 520,3150 600,3700 690,4310! 380,4260 0,4230"), Palette.Lining, 130)),
     ]);
 
     /// <summary>The left half of the coat.</summary>

@@ -60,7 +60,12 @@ internal static class HairParts
                 brush.Stroke($"{side * 520},1500 {side * 690},1900 {side * 660},2300", Palette.HairBack.Line, 10, 0.5f);
             }
         }) { IsClipped = true, IsSpare = true },
-        new FigurePart("hair back shade", brush => brush.Glow(0, 1950, 560, 520, Palette.Shadow, 0.95f)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.8f },
+        new FigurePart("hair back shade", brush => brush.Glow(0, 1950, 560, 520, Palette.Shadow, 0.95f))
+        {
+            IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.8f,
+            // Painted where the shading hides, and inverted so that it shows elsewhere.
+            Mask = new FigureMask(brush => brush.Fill(Oval(0, 2440, 260, 120), SkiaSharp.SKColors.White, 1, 20)) { IsInverted = true },
+        },
         new FigurePart("hair_back2", brush => brush.Form(Symmetric("0,700 430,760 690,1050 740,1500 800,1900 770,2180 860,2500! 720,2420 640,2300 560,2560! 440,2380 300,2340 180,2480! 80,2360 0,2340"), Palette.HairBack, 110)) { Mark = Mark.Green },
     ]) { Mode = BlendMode.Normal };
 

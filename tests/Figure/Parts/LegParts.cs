@@ -39,7 +39,10 @@ internal static class LegParts
             }) { IsReflected = isReflected, IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f, IsSpare = true },
             new FigurePart($"shin {letter}", brush =>
             {
-                brush.Form(Closed("156,4180 310,4130 470,4180 476,4500 456,5000 310,5050 184,5000 170,4560"), Palette.Trousers, 70);
+                brush.Form(Closed("156,4180 310,4130 470,4180 476,4500 456,5000 310,5050 184,5000 170,4560"), Palette.Trousers, 70, 0);
+                // No line across the knee.
+                brush.Fill(Ribbon("158,4230 170,4560 185,4990", 0, 11, 11), Palette.Trousers.Line);
+                brush.Fill(Ribbon("473,4230 476,4500 456,4990", 0, 11, 11), Palette.Trousers.Line);
                 brush.Stroke("186,4700 270,4740 370,4716", Palette.Trousers.Line, 12, 0.5f);
             }) { IsReflected = isReflected, Mark = mark },
             new FigurePart($"thigh_{letter}", brush => brush.Form(Closed("44,3640 280,3560 500,3640 506,3980 476,4280 310,4360 166,4280 110,3980"), Palette.Trousers, 80)) { IsReflected = isReflected },
