@@ -49,7 +49,7 @@ internal static class ErrorRecords
         "SelectionMissing", ErrorCategory.InvalidArgument, target);
 
     public static ErrorRecord ScriptFailed(string file, string layer, RuntimeException error, object target) => Create(
-        new InvalidOperationException($"{file}: The script block failed for the layer '{layer}': {error.Message} Nothing in this file was changed.", error),
+        new InvalidOperationException($"{file}: The script block failed for the layer '{layer}': {error.Message.TrimEnd('.')}. Nothing in this file was changed.", error),
         "ScriptFailed", ErrorCategory.InvalidOperation, target);
 
     public static ErrorRecord DestinationTaken(string destination, string first, object target) => Create(

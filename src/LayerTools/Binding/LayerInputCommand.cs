@@ -7,6 +7,7 @@ namespace LayerTools.Binding;
 public abstract class LayerInputCommand : LayerToolsCommand
 {
     private readonly List<Layer> collected = [];
+    private bool saidFactsOnly;
 
     private protected LayerInputCommand()
     {
@@ -57,7 +58,9 @@ public abstract class LayerInputCommand : LayerToolsCommand
                 collected.Add(layer);
                 break;
             case var _ when item.TypeNames.Any(name => name.StartsWith("Deserialized.", StringComparison.Ordinal)):
-                WriteError(ErrorRecords.FactsOnly(item));
+                // Once is enough: a hundred layers come back the same way.
+                if (!saidFactsOnly) WriteError(ErrorRecords.FactsOnly(item));
+                saidFactsOnly = true;
                 break;
             default:
                 WriteError(ErrorRecords.NotALayer(MyInvocation.MyCommand.Name, item));

@@ -19,6 +19,14 @@ internal sealed class SavePlaces
             ? Path.GetFullPath(destination)
             : Path.GetFullPath(Path.Combine(destination, file.Name));
 
+    /// <summary>The path to write a picture of a file to.</summary>
+    /// <param name="destination">A file, if it has an extension and is no folder; else a folder, where the picture is called like the file.</param>
+    /// <param name="file">The file that is shown.</param>
+    public static string LocatePicture(string destination, LayerFile file) =>
+        Path.GetExtension(destination).Length > 0 && !Directory.Exists(destination)
+            ? Path.GetFullPath(destination)
+            : Path.GetFullPath(Path.Combine(destination, Path.GetFileNameWithoutExtension(file.Name) + ".png"));
+
     /// <summary>Notes that a file is written to a place.</summary>
     /// <exception cref="RefusedException">Another one already was.</exception>
     public void Claim(string destination, LayerFile file)
