@@ -152,7 +152,7 @@ function Invoke-UnitTests([string] $Name, [string] $ResultFolder) {
         $tests = @(([xml](Get-Content -LiteralPath $report -Raw)).SelectNodes('//test'))
     }
 
-    $skips = @($tests | Where-Object result -EQ 'Skip' | ForEach-Object { [pscustomobject]@{ Name = $_.name; Reason = $_.reason.InnerText } })
+    $skips = @($tests | Where-Object result -EQ 'Skip' | ForEach-Object { [pscustomobject]@{ Name = $_.name; Reason = $_.SelectSingleNode('reason').InnerText } })
     New-SuiteResult $Name (@($tests | Where-Object result -EQ 'Pass').Count) (@($tests | Where-Object result -EQ 'Fail').Count) $skips $exitCode
 }
 
