@@ -159,10 +159,9 @@ function Invoke-UnitTests([string] $Name, [string] $ResultFolder) {
 function Invoke-ModuleTests([string] $ResultFolder) {
     $project = Join-Path $PSScriptRoot 'tests/Module.Tests'
     Invoke-DotNet restore $project --verbosity quiet --nologo
-    $properties = (& dotnet msbuild $project -getProperty:PesterManifest -getProperty:OtherImageSharp | Out-String | ConvertFrom-Json).Properties
+    $pester = & dotnet msbuild $project -getProperty:PesterManifest | Select-Object -Last 1
     $report = Join-Path $ResultFolder 'Module.Tests.json'
-    Invoke-PowerShell (Join-Path $project 'Invoke-ModuleTests.ps1') -PesterManifest $properties.PesterManifest -ModuleFolder $moduleFolder `
-        -OtherImageSharp $properties.OtherImageSharp -ReportPath $report
+    Invoke-PowerShell (Join-Path $project 'Invoke-ModuleTests.ps1') -PesterManifest $pester -ModuleFolder $moduleFolder -ReportPath $report
     $exitCode = $LASTEXITCODE
     $result = [pscustomobject]@{ Passed = 0; Failed = 0; Skips = @() }
     if (Test-Path -LiteralPath $report) { $result = Get-Content -LiteralPath $report -Raw | ConvertFrom-Json }

@@ -8,7 +8,6 @@ build.ps1 test calls this in a process of its own. To run one file by hand, give
 param(
     [Parameter(Mandatory)] [string] $PesterManifest,
     [Parameter(Mandatory)] [string] $ModuleFolder,
-    [Parameter(Mandatory)] [string] $OtherImageSharp,
     [string] $ReportPath,
     [string] $File = '*'
 )
@@ -17,7 +16,6 @@ Set-StrictMode -Version 3.0
 $ErrorActionPreference = 'Stop'
 
 $env:LAYERTOOLS_MODULE = $ModuleFolder
-$env:LAYERTOOLS_OTHER_IMAGESHARP = $OtherImageSharp
 Import-Module $PesterManifest
 Import-Module $ModuleFolder
 

@@ -122,35 +122,33 @@ Describe 'Loading' {
 
 Describe 'Beside a module with its own copy of a library' -Skip:(-not $isCore) {
     BeforeAll {
-        # Nobody's library: only the name is the same, and the version newer than any there is.
-        $newer = New-Item -ItemType Directory (Join-Path $TestDrive 'newer')
-        Invoke-NewSession -Arguments "$newer" -Script {
-            param($Target)
-            Add-Type -OutputType Library -OutputAssembly "$Target/SixLabors.ImageSharp.dll" -TypeDefinition @'
-[assembly: System.Reflection.AssemblyVersion("9.9.0.0")]
-namespace SixLabors.ImageSharp { public static class Configuration { } }
-'@
-        }
+        # Invented libraries that only share the name; real other versions would differ in the same two ways, older and newer.
         $otherModules = @{}
-        foreach ($case in @{ Name = 'older'; Library = $env:LAYERTOOLS_OTHER_IMAGESHARP }, @{ Name = 'newer'; Library = "$newer/SixLabors.ImageSharp.dll" }) {
-            $module = New-Item -ItemType Directory (Join-Path $TestDrive "modules-$($case.Name)/OtherModule")
-            Copy-Item $case.Library $module
+        foreach ($version in '1.0.0.0', '9.9.0.0') {
+            $module = New-Item -ItemType Directory (Join-Path $TestDrive "modules-$version/OtherModule")
+            Invoke-NewSession -Arguments "$module", $version -Script {
+                param($Target, $Version)
+                Add-Type -OutputType Library -OutputAssembly "$Target/SixLabors.ImageSharp.dll" -TypeDefinition @"
+[assembly: System.Reflection.AssemblyVersion("$Version")]
+namespace SixLabors.ImageSharp { public static class Configuration { } }
+"@
+            }
             Set-Content "$module/OtherModule.psm1" @'
 $library = [Reflection.Assembly]::LoadFrom("$PSScriptRoot/SixLabors.ImageSharp.dll")
 function Get-OtherVersion { $library.GetType('SixLabors.ImageSharp.Configuration', $true).Assembly.GetName().Version.ToString() }
 '@
-            $otherModules[$case.Name] = "$module"
+            $otherModules[$version] = "$module"
         }
     }
 
-    It 'both work: the other copy is <Name> (<Version>), and <Order> is imported first' -ForEach @(
-        @{ Name = 'older'; Version = '1.0.0.0'; Order = 'it' }
-        @{ Name = 'older'; Version = '1.0.0.0'; Order = 'LayerTools' }
-        @{ Name = 'newer'; Version = '9.9.0.0'; Order = 'it' }
-        @{ Name = 'newer'; Version = '9.9.0.0'; Order = 'LayerTools' }
+    It 'both work: the other copy is <Version>, and <Order> is imported first' -ForEach @(
+        @{ Version = '1.0.0.0'; Order = 'it' }
+        @{ Version = '1.0.0.0'; Order = 'LayerTools' }
+        @{ Version = '9.9.0.0'; Order = 'it' }
+        @{ Version = '9.9.0.0'; Order = 'LayerTools' }
     ) {
-        $modules = if ($Order -eq 'it') { $otherModules[$Name], $folder } else { $folder, $otherModules[$Name] }
-        $sheet = Join-Path $TestDrive "sheet-$Name-$Order.png"
+        $modules = if ($Order -eq 'it') { $otherModules[$Version], $folder } else { $folder, $otherModules[$Version] }
+        $sheet = Join-Path $TestDrive "sheet-$Version-$Order.png"
         $result = Invoke-NewSession -Arguments $modules[0], $modules[1], $fixture, $sheet -Script {
             param($First, $Second, $File, $Sheet)
             Import-Module $First
