@@ -44,7 +44,7 @@ function Invoke-DotNet {
 function Invoke-PowerShell {
     $first = [Environment]::GetCommandLineArgs()[0]
     $executable = (Get-Process -Id $PID).Path
-    $prefix = if ($first -like '*.dll') { @($first) } else { @() }
+    $prefix = @(if ($first -like '*.dll') { $first })
     & $executable @prefix -NoLogo -NoProfile -NonInteractive -File @args | Out-Host
 }
 

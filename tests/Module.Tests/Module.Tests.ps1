@@ -177,8 +177,9 @@ function Get-OtherVersion { $library.GetType('SixLabors.ImageSharp.Configuration
 
 Describe 'What is shipped' {
     It 'has the native libraries for <_>' -ForEach $platforms {
-        $extension = switch -Wildcard ($_) { 'win-*' { 'dll' } 'osx' { 'dylib' } default { 'so' } }
-        foreach ($library in 'libSkiaSharp', 'libHarfBuzzSharp') { "$folder/$_/$library.$extension" | Should -Exist }
+        $platform = $_
+        $extension = if ($platform -like 'win-*') { 'dll' } elseif ($platform -eq 'osx') { 'dylib' } else { 'so' }
+        foreach ($library in 'libSkiaSharp', 'libHarfBuzzSharp') { "$folder/$platform/$library.$extension" | Should -Exist }
     }
 
     It 'draws text with the native libraries from its own folder' -Skip:(-not $isCore) {

@@ -20,7 +20,7 @@ $output = @(& "$PSScriptRoot/body.ps1" @arguments)
 ConvertTo-Json $output -Depth 4 | Set-Content -LiteralPath "$PSScriptRoot/output.json" -Encoding utf8
 '@
         $first = [Environment]::GetCommandLineArgs()[0]
-        $prefix = if ($first -like '*.dll') { @($first) } else { @() }
+        $prefix = @(if ($first -like '*.dll') { $first })
         $log = & (Get-Process -Id $PID).Path @prefix -NoLogo -NoProfile -NonInteractive -File (Join-Path $folder 'run.ps1') 2>&1 | Out-String
         $result = Join-Path $folder 'output.json'
         if (-not (Test-Path -LiteralPath $result)) { throw "The new session failed: $log" }
