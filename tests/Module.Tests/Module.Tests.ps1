@@ -93,7 +93,7 @@ Describe 'Loading' {
             param($Module)
             Import-Module $Module
             [LayerTools.Model.Layer].FullName
-            [LayerTools.Model.Side]::Left.ToString()
+            [LayerTools.Names.Side]::Left.ToString()
         }
         $found | Should -Be 'LayerTools.Model.Layer', 'Left'
     }
