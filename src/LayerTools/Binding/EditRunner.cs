@@ -62,12 +62,13 @@ internal sealed class EditRunner(LayerToolsCommand command, string action)
 
     private static string Describe(LayerFile file, EditStep step)
     {
-        var place = step.LayerPath.Length > 0 ? $"{file.Path}: {step.LayerPath}" : file.Path;
+        // A layer that is yet to be made has no place in the file that could be told.
+        var place = step.LayerPath.Length > 0 && step.Layer?.GetFile() is not null ? $"{file.Path}: {step.LayerPath}" : file.Path;
         var values = (step.Old, step.New) switch
         {
             (null, null) => string.Empty,
-            (null, _) => $" '{step.New}' (new)",
-            (_, null) => $" '{step.Old}' (removed)",
+            (null, _) => $" new: '{step.New}'",
+            (_, null) => $" removed: '{step.Old}'",
             _ => $" '{step.Old}' -> '{step.New}'",
         };
         return $"{place}: {step.Property}{values}";

@@ -44,6 +44,10 @@ public abstract class LayerInputCommand : LayerToolsCommand
     /// <summary>Works on all layers that came in, in the order they came.</summary>
     private protected abstract void ProcessLayers(IReadOnlyList<Layer> layers);
 
+    /// <summary>Works on something else that makes sense to this cmdlet.</summary>
+    /// <returns>Whether it made sense.</returns>
+    private protected virtual bool TryProcessOther(object item) => false;
+
     private void ProcessItem(PSObject item)
     {
         switch (item.BaseObject)
@@ -56,6 +60,8 @@ public abstract class LayerInputCommand : LayerToolsCommand
                 break;
             case Layer layer:
                 collected.Add(layer);
+                break;
+            case var other when TryProcessOther(other):
                 break;
             case var _ when item.TypeNames.Any(name => name.StartsWith("Deserialized.", StringComparison.Ordinal)):
                 // Once is enough: a hundred layers come back the same way.
