@@ -1,0 +1,26 @@
+using System.Globalization;
+
+namespace LayerTools.Sheets.Pages;
+
+/// <summary>An opaque sRGB colour.</summary>
+internal readonly record struct Rgb(byte R, byte G, byte B)
+{
+    public static Rgb Black => new(0, 0, 0);
+
+    public static Rgb White => new(255, 255, 255);
+
+    /// <summary>A colour from 0xRRGGBB.</summary>
+    public static Rgb FromNumber(int number) => new((byte)(number >> 16), (byte)(number >> 8), (byte)number);
+
+    public static bool TryParseHex(string text, out Rgb color)
+    {
+        color = default;
+        var digits = text.TrimStart('#');
+        if (digits.Length != 6 || text.Length != 7) return false;
+        if (!int.TryParse(digits, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var number)) return false;
+        color = FromNumber(number);
+        return true;
+    }
+
+    public override string ToString() => FormattableString.Invariant($"#{R:x2}{G:x2}{B:x2}");
+}

@@ -1,0 +1,7 @@
+using LayerTools.Model;
+using LayerTools.Sheets.Text;
+
+namespace LayerTools.Sheets.Pages;
+
+/// <summary>One line of text that fits its area. The colours it stands on are told so that its contrast can be checked.</summary>
+internal sealed record TextElement(Bounds Area, string Text, TextStyle Style, Rgb Color, IReadOnlyList<Rgb> Backgrounds, TextAlignment Alignment = TextAlignment.Start) : PageElement(Area);

@@ -1,0 +1,7 @@
+namespace LayerTools.Sheets;
+
+/// <summary>What writing a sheet did.</summary>
+/// <param name="Paths">The files written, in page order.</param>
+/// <param name="PartCount">Cells on all pages.</param>
+/// <param name="Warnings">What the user should know, as sentences.</param>
+public sealed record SheetResult(IReadOnlyList<string> Paths, int PartCount, IReadOnlyList<string> Warnings);
