@@ -66,7 +66,7 @@ internal sealed class PageComposer
         }
         else
         {
-            AddTileWords(elements, tile, cell.Problem is null ? "empty" : $"cannot be read: {SafeText.Clean(cell.Problem)}");
+            AddTileWords(elements, tile, cell.Fit is null ? "empty" : cell.Problem is null ? "nothing visible" : $"cannot be read: {SafeText.Clean(cell.Problem)}");
         }
     }
 

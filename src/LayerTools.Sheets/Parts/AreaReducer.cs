@@ -34,11 +34,20 @@ internal sealed class AreaReducer
     /// <summary>Takes the next row: samples of each colour and opacity, one byte a pixel.</summary>
     public void AddRow(ReadOnlySpan<byte> red, ReadOnlySpan<byte> green, ReadOnlySpan<byte> blue, ReadOnlySpan<byte> alpha)
     {
-        if (nextSourceRow == sourceHeight) throw new InvalidOperationException("All rows were added.");
-        var isBlank = IsZero(alpha);
-        if (!isBlank) SumRow(red, green, blue, alpha);
+        SumRow(red, green, blue, alpha);
+        Pass(isBlank: false);
+    }
 
-        // The row's place in units of which it is `result.Height` tall; it lies in one row of the result, or across the line between two.
+    /// <summary>Takes the next row, whose pixels are all transparent.</summary>
+    public void AddBlankRow() => Pass(isBlank: true);
+
+    /// <summary>The small picture, once all rows were added.</summary>
+    public Raster Finish() => nextSourceRow == sourceHeight ? result : throw new InvalidOperationException("Rows are missing.");
+
+    /// <summary>Gives a row's sums to the row of the result it lies in, or to two, by their shares of it. The row is as many units tall as the result has rows.</summary>
+    private void Pass(bool isBlank)
+    {
+        if (nextSourceRow == sourceHeight) throw new InvalidOperationException("All rows were added.");
         var top = (long)nextSourceRow * result.Height;
         var bottom = top + result.Height;
         while (top < bottom)
@@ -51,23 +60,6 @@ internal sealed class AreaReducer
         }
 
         nextSourceRow++;
-    }
-
-    /// <summary>The small picture, once all rows were added.</summary>
-    public Raster Finish() => nextSourceRow == sourceHeight ? result : throw new InvalidOperationException("Rows are missing.");
-
-    private static bool IsZero(ReadOnlySpan<byte> samples)
-    {
-#if NET8_0_OR_GREATER
-        return samples.IndexOfAnyExcept((byte)0) < 0;
-#else
-        foreach (var sample in samples)
-        {
-            if (sample != 0) return false;
-        }
-
-        return true;
-#endif
     }
 
     private void SumRow(ReadOnlySpan<byte> red, ReadOnlySpan<byte> green, ReadOnlySpan<byte> blue, ReadOnlySpan<byte> alpha)

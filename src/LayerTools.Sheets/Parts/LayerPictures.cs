@@ -1,0 +1,73 @@
+using LayerTools.Model;
+using LayerTools.Pixels;
+
+namespace LayerTools.Sheets.Parts;
+
+/// <summary>Draws layers of a file row by row, so that memory goes with a layer's width and not with its area.</summary>
+internal sealed class LayerPictures : IPartPictures
+{
+    private readonly LayerFile file;
+    private readonly PixelReader reader;
+
+    public LayerPictures(LayerFile file)
+    {
+        this.file = file;
+        reader = new PixelReader(file);
+    }
+
+    public Raster Draw(Layer part, int width, int height, CancellationToken cancellation)
+    {
+        SampleConverter.EnsureSupported(file, $"layer '{part.LayerPath}'");
+        var bounds = part.Bounds;
+        var reducer = new AreaReducer(bounds.Width, bounds.Height, width, height);
+        using var alpha = new ByteRows(reader.OpenRows(part, PlaneRole.Alpha), bounds.Width, missing: 255, isLight: false);
+        using var red = OpenColor(part, PlaneRole.Color0);
+        using var green = file.ColorMode == ColorMode.Grayscale ? null : OpenColor(part, PlaneRole.Color1);
+        using var blue = file.ColorMode == ColorMode.Grayscale ? null : OpenColor(part, PlaneRole.Color2);
+        using var mask = OpenMask(part);
+        for (var y = bounds.Top; y < bounds.Bottom; y++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var opacity = alpha.ReadNext();
+            mask?.Apply(y, opacity);
+            if (IsBlank(opacity))
+            {
+                red.SkipNext();
+                green?.SkipNext();
+                blue?.SkipNext();
+                reducer.AddBlankRow();
+            }
+            else
+            {
+                var first = red.ReadNext();
+                reducer.AddRow(first, green is null ? first : green.ReadNext(), blue is null ? first : blue.ReadNext(), opacity);
+            }
+        }
+
+        return reducer.Finish();
+    }
+
+    public void Dispose() => reader.Dispose();
+
+    private static bool IsBlank(ReadOnlySpan<byte> opacity)
+    {
+#if NET8_0_OR_GREATER
+        return opacity.IndexOfAnyExcept((byte)0) < 0;
+#else
+        foreach (var sample in opacity)
+        {
+            if (sample != 0) return false;
+        }
+
+        return true;
+#endif
+    }
+
+    private ByteRows OpenColor(Layer part, PlaneRole role) => new(reader.OpenRows(part, role), part.Bounds.Width, missing: 0, isLight: true);
+
+    private MaskRows? OpenMask(Layer part)
+    {
+        if (part.Mask is not { IsDisabled: false } mask || part.FindPlane(PlaneRole.UserMask) is null) return null;
+        return new MaskRows(mask, part.Bounds, new ByteRows(reader.OpenRows(part, PlaneRole.UserMask), mask.Bounds.Width, missing: 0, isLight: false));
+    }
+}

@@ -1,0 +1,34 @@
+using LayerTools.Errors;
+
+namespace LayerTools.Sheets.Rendering;
+
+/// <summary>Tells in words when the libraries that draw text and pictures are missing; nothing else of the module needs them.</summary>
+internal static class NativeLibraries
+{
+    private static readonly string[] Names = ["SkiaSharp", "HarfBuzzSharp"];
+
+    /// <exception cref="SheetException">A library cannot be loaded.</exception>
+    public static T Guard<T>(string path, Func<T> draw)
+    {
+        try
+        {
+            return draw();
+        }
+        catch (Exception error) when (FindMissing(error) is { } missing)
+        {
+            throw new SheetException(LayeredFileErrorKind.NotSupported, path, $"The library {missing}, which draws sheets, cannot be loaded on this machine.",
+                "Install the module again, with the native files for this system in its folder; all other commands work without it.", error);
+        }
+    }
+
+    private static string? FindMissing(Exception error) => error switch
+    {
+        TypeInitializationException { InnerException: { } inner } type => FindMissing(inner) ?? FindName(type.TypeName),
+        DllNotFoundException or EntryPointNotFoundException or BadImageFormatException => FindName(error.Message) ?? "of native code",
+        FileNotFoundException { FileName: { } name } => FindName(name),
+        FileLoadException { FileName: { } name } => FindName(name),
+        _ => null,
+    };
+
+    private static string? FindName(string text) => Array.Find(Names, name => text.Contains(name));
+}
