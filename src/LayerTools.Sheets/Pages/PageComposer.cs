@@ -66,8 +66,15 @@ internal sealed class PageComposer
         }
         else
         {
-            AddTileWords(elements, tile, cell.Fit is null ? "empty" : cell.Problem is null ? "nothing visible" : $"cannot be read: {SafeText.Clean(cell.Problem)}");
+            AddTileWords(elements, tile, DescribeAbsence(cell, tile));
         }
+    }
+
+    private static string DescribeAbsence(PageCell cell, Bounds tile)
+    {
+        if (cell.Fit is null) return "empty";
+        if (cell.Problem is null) return "nothing visible";
+        return tile.Width < SheetMetrics.NarrowCell ? "cannot be read" : $"cannot be read: {SafeText.Clean(cell.Problem)}";
     }
 
     private void AddTileWords(List<PageElement> elements, Bounds tile, string words)

@@ -19,7 +19,7 @@ internal sealed record PartFit(int Width, int Height, double Scale)
     {
         >= 1 => "100 %",
         >= 0.1 => FormattableString.Invariant($"{Math.Min(99, Math.Round(100 * Scale)):0} %"),
-        >= 0.001 => FormattableString.Invariant($"{100 * Scale:0.0} %"),
+        >= 0.001 => FormattableString.Invariant($"{100 * Scale:0.#} %"),
         _ => "less than 0.1 %",
     };
 

@@ -75,8 +75,7 @@ internal sealed class TextShaper : ITextRuler, IDisposable
         var pieces = new List<(StringBuilder Text, SKTypeface Typeface)>();
         foreach (var cluster in Graphemes.Split(run.Text))
         {
-            // Spaces stay with the font around them, so that they do not break a run of another script.
-            var typeface = pieces.Count > 0 && string.IsNullOrWhiteSpace(cluster) ? pieces[pieces.Count - 1].Typeface : fonts.Choose(cluster, isBold);
+            var typeface = fonts.Choose(cluster, isBold);
             if (pieces.Count > 0 && ReferenceEquals(pieces[pieces.Count - 1].Typeface, typeface)) pieces[pieces.Count - 1].Text.Append(cluster);
             else pieces.Add((new StringBuilder(cluster), typeface));
         }
