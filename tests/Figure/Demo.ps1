@@ -24,7 +24,18 @@ function Step([string] $Story, [scriptblock] $Command) {
     $indent = ($lines[0] -replace '\S.*$').Length
     Write-Host ''
     $lines | ForEach-Object { Write-Host "  > $(if ($_.Length -gt $indent) { $_.Substring($indent) })" -ForegroundColor Cyan }
-    . $Command 2>&1 3>&1 | Out-String -Stream -Width 140 | ForEach-Object { $_.TrimEnd() } | Where-Object { $_ } | ForEach-Object { Write-Host "    $_" }
+    . $Command 2>&1 3>&1 | ForEach-Object { Format-Answer $_ } | Out-String -Stream -Width 140 |
+        ForEach-Object { $_.TrimEnd() } | Where-Object { $_ } | ForEach-Object { Write-Host "    $_" }
+}
+
+# Errors and warnings as sentences that fit the page; everything else as it is.
+function Format-Answer($Answer) {
+    $text = switch ($Answer) {
+        { $_ -is [Management.Automation.ErrorRecord] } { "$($_.InvocationInfo.MyCommand.Name): $($_.Exception.Message)" }
+        { $_ -is [Management.Automation.WarningRecord] } { "Warning: $($_.Message)" }
+        default { return $Answer }
+    }
+    $text -replace '(.{60,120}?)(\s|$)', "`$1`n" -split "`n"
 }
 
 function Title([string] $Text) { Write-Host "`n$Text`n$('-' * $Text.Length)" -ForegroundColor Yellow }
@@ -32,7 +43,9 @@ function Title([string] $Text) { Write-Host "`n$Text`n$('-' * $Text.Length)" -Fo
 if (Test-Path -LiteralPath $OutputFolder) { Remove-Item -LiteralPath $OutputFolder -Recurse -Force }
 $OutputFolder = (New-Item -ItemType Directory -Path $OutputFolder -Force).FullName
 Import-Module $ModuleFolder -Force
+$PSStyle.OutputRendering = 'PlainText'
 Set-Location -LiteralPath $OutputFolder
+Copy-Item -LiteralPath (Join-Path $PSScriptRoot 'names.csv') -Destination .
 $project = [IO.Path]::GetRelativePath($OutputFolder, $PSScriptRoot).Replace('\', '/')
 
 Title 'The figure'
@@ -67,7 +80,7 @@ Title '2. Names'
     $figure | Rename-Layer -Match '^Layer \d+$' -Replacement 'Strand' -ErrorAction Continue
 }
 . Step 'Spaces at the ends, leftovers of copying, and underscores go; then a list of old and new names; strands get numbers; capitals last.' {
-    Copy-Item "$PSScriptRoot/names.csv" .
+    Import-Csv names.csv | Select-Object -First 5
     $figure |
         Rename-Layer -Match '^\s+|\s*(copy(\s\d+)?)?\s*$' -Replacement '' |
         Rename-Layer -Match '_' -Replacement ' ' |
@@ -92,7 +105,7 @@ Title '4. Hand over'
 . Step 'The list of changes is the way back. Everything so far was pending; only now a file is written, and the original stays as it is.' {
     $figure.Changes | Export-Csv undo.csv -Encoding utf8
     $before = Get-FileHash figure.psd
-    $figure | Save-LayerFile -Destination ready
+    $figure | Save-LayerFile -Destination ready | Format-Table Name, Length
     (Get-FileHash figure.psd).Hash -eq $before.Hash
 }
 . Step 'Proof of the way back: the saved file, with the first of its old names.' {
