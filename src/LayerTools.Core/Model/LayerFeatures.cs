@@ -33,4 +33,7 @@ public enum LayerFeatures
 
     /// <summary>Effects that are blended with the inside of the layer before its blend mode is used.</summary>
     InteriorBlending = 256,
+
+    /// <summary>A group with a sheet of its own: it cuts its layers off at the edges and may have a colour behind them.</summary>
+    Artboard = 512,
 }

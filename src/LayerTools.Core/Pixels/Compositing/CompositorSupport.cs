@@ -52,6 +52,7 @@ public static class CompositorSupport
         if (features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges";
         if (features.HasFlag(LayerFeatures.Knockout)) yield return "knockout";
         if (features.HasFlag(LayerFeatures.ChannelRestrictions)) yield return "channels left out of blending";
+        if (features.HasFlag(LayerFeatures.Artboard)) yield return "artboard";
         if (features.HasFlag(LayerFeatures.ClippedApart) && hasClipped) yield return "clipped layers that blend apart from their base";
     }
 

@@ -24,6 +24,7 @@ public class CompositorSupportTests
     [Theory]
     [InlineData(LayerFeatures.Effects, "Head/Eye: layer effects")]
     [InlineData(LayerFeatures.BlendingRanges, "Head/Eye: blending ranges")]
+    [InlineData(LayerFeatures.Artboard, "Head/Eye: artboard")]
     [InlineData(LayerFeatures.Knockout, "Head/Eye: knockout")]
     [InlineData(LayerFeatures.ChannelRestrictions, "Head/Eye: channels left out of blending")]
     [InlineData(LayerFeatures.VectorMask, "Head/Eye: vector mask without stored samples")]

@@ -25,6 +25,22 @@ internal static class MergedPictureComparer
         return (sum / (double)drawn.Length, max);
     }
 
+    /// <summary>The largest difference of the transparency channel.</summary>
+    public static int CompareAlpha(LayerFile file)
+    {
+        using var reader = new PixelReader(file);
+        var drawn = new List<byte>();
+        new Compositor(file, reader).Render(withAlpha: true, band =>
+        {
+            var samples = new byte[file.Width * band.RowCount];
+            SampleConverter.ToBytes(band.GetRows(band.ChannelCount - 1), samples, file.BitDepth, isLight: false);
+            drawn.AddRange(samples);
+        });
+        using var image = OpenMerged(file);
+        using var pixels = image.GetPixels();
+        return pixels.ToByteArray(PixelMapping.RGBA)!.Where((_, i) => i % 4 == 3).Zip(drawn, (stored, ours) => Math.Abs(stored - ours)).Max();
+    }
+
     /// <summary>RGB, three bytes a pixel.</summary>
     public static byte[] Draw(LayerFile file)
     {
@@ -45,7 +61,7 @@ internal static class MergedPictureComparer
     /// <summary>RGB, three bytes a pixel. Magick.NET takes the white out of colours under transparency, but not out of greys: those are on white as read.</summary>
     public static byte[] ReadStored(LayerFile file)
     {
-        using var image = new MagickImage(file.Path, new MagickReadSettings { FrameIndex = 0, FrameCount = 1 });
+        using var image = OpenMerged(file);
         using var pixels = image.GetPixels();
         var straight = pixels.ToByteArray(PixelMapping.RGBA)!;
         var picture = new byte[straight.Length / 4 * 3];
@@ -57,4 +73,6 @@ internal static class MergedPictureComparer
 
         return picture;
     }
+
+    private static MagickImage OpenMerged(LayerFile file) => new(file.Path, new MagickReadSettings { FrameIndex = 0, FrameCount = 1 });
 }
