@@ -21,15 +21,32 @@ internal sealed class Opposites
         }
     }
 
-    /// <summary>The layer's opposite; null if the layer has no side or its opposite is nowhere in the file.</summary>
-    public Layer? Find(Layer layer)
+    /// <summary>The side a layer lies on: the one its name says, else the one the nearest group around it says.</summary>
+    public static Side SideOf(Layer layer)
     {
-        if (layer.Side == Side.None || !byKey.TryGetValue(CreateKey(layer.Parent, SideName.Swap(layer.Name)), out var found)) return null;
-        var nearest = found.OrderByDescending(other => CountSwappedGroups(layer, other)).ThenByDescending(other => other.Parent == layer.Parent).First().Parent;
+        var named = layer;
+        while (named is { Side: Side.None, Parent: { IsRoot: false } parent }) named = parent;
+        return named.Side;
+    }
+
+    /// <summary>The layer's opposite; null if the layer's name says no side or its opposite is nowhere in the file.</summary>
+    public Layer? Find(Layer layer) => layer.Side == Side.None ? null : Look(layer, other => true);
+
+    /// <summary>The same, also for layers that only lie in a sided group, as <c>Arm L/Hand</c> does: their opposite is the layer of the same name in the opposite group.</summary>
+    public Layer? FindAcross(Layer layer) => layer.Side != Side.None ? Find(layer)
+        : SideOf(layer) is not Side.None and var side ? Look(layer, other => SideOf(other) is not Side.None and var otherSide && otherSide != side)
+        : null;
+
+    private Layer? Look(Layer layer, Func<Layer, bool> isCandidate)
+    {
+        if (!byKey.TryGetValue(CreateKey(layer.Parent, SideName.Swap(layer.Name)), out var found)) return null;
+        var nearest = found.Where(isCandidate)
+            .OrderByDescending(other => CountSwappedGroups(layer, other)).ThenByDescending(other => other.Parent == layer.Parent).FirstOrDefault()?.Parent;
+        if (nearest is null) return null;
         var there = found.Where(other => other.Parent == nearest).ToList();
 
         // Several layers of one name pair up in stack order.
-        var twins = layer.Parent!.GetChildren().Where(other => SameName(other, layer)).ToList();
+        var twins = layer.Parent!.GetChildren().Where(other => NameRules.AreSame(other.Name, layer.Name)).ToList();
         return there[Math.Min(twins.IndexOf(layer), there.Count - 1)];
     }
 
@@ -43,8 +60,6 @@ internal sealed class Opposites
 
         return count;
     }
-
-    private static bool SameName(Layer one, Layer two) => string.Equals(one.Name, two.Name, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The path to a name, with every right-hand group on the way written as its left-hand one.</summary>
     private static string CreateKey(Layer? parent, string name)

@@ -136,6 +136,15 @@ public class CanvasEditTests
     }
 
     [Fact]
+    public void Live_content_that_moves_is_warned_about()
+    {
+        var file = File(Other(LayerKind.Text, "Note"), Pixel("A"));
+
+        Assert.Contains("'Note'", Assert.Single(new CanvasEdit { Shift = (1, 0) }.Plan(file, []).Warnings));
+        Assert.Empty(new CanvasEdit { Height = 80 }.Plan(file, []).Warnings);
+    }
+
+    [Fact]
     public void A_canvas_that_already_is_as_asked_is_left_alone()
     {
         var file = Figure();

@@ -51,4 +51,18 @@ public class OppositesTests
 
         Assert.Equal([4, 5, 5], file.GetLayers().Take(3).Select(layer => opposites.Find(layer)?.LayerNumber));
     }
+
+    [Fact]
+    public void FindAcross_looks_in_the_opposite_group_for_layers_whose_own_name_says_no_side()
+    {
+        var file = File(Group("Arm L", Group("Hand", Pixel("Thumb")), Pixel("Sleeve")), Group("Arm R", Group("Hand", Pixel("Thumb"))), Pixel("Nose"));
+        var opposites = new Opposites(file);
+
+        Assert.Same(file.Find("Arm R/Hand/Thumb"), opposites.FindAcross(file.Find("Arm L/Hand/Thumb")));
+        Assert.Same(file.Find("Arm L/Hand"), opposites.FindAcross(file.Find("Arm R/Hand")));
+        Assert.Same(file.Find("Arm R"), opposites.FindAcross(file.Find("Arm L")));
+        Assert.Null(opposites.FindAcross(file.Find("Arm L/Sleeve")));
+        Assert.Null(opposites.FindAcross(file.Find("Nose")));
+        Assert.Null(opposites.Find(file.Find("Arm L/Hand")));
+    }
 }
