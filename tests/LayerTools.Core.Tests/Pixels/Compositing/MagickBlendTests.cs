@@ -48,10 +48,15 @@ public class MagickBlendTests
             for (var channel = 0; channel < 3; channel++)
             {
                 var onWhite = ((mixed[(4 * i) + channel] * alpha) + (255.0 * (255 - alpha))) / 255;
+                if (IsUndecided(mode, behind[(4 * i) + channel], front[(4 * i) + channel])) continue;
                 Assert.InRange(drawn[channel][i] - onWhite, -Rounding - 0.5, Rounding + 0.5);
             }
         }
     }
+
+    /// <summary>Where a formula says 0/0 the standard names the result, and the library decides otherwise.</summary>
+    private static bool IsUndecided(BlendMode mode, byte backdrop, byte source) =>
+        (mode, backdrop, source) is (BlendMode.ColorDodge, 0, 255) or (BlendMode.ColorBurn, 255, 0);
 
     private static byte[] Noise(Random random, bool opaque)
     {
