@@ -119,6 +119,7 @@ public sealed class CanvasEdit : LayerEdit
             layer.Detail.Recanvas(right, down, file.Width, file.Height, width, height);
         }
 
+        file.Detail.Recanvas(right, down, file.Width, file.Height, width, height);
         file.Guides = file.Guides.Select(guide => guide with { Position = guide.Position + (guide.IsVertical ? right : down) }).ToList();
         (file.Width, file.Height) = (width, height);
     }

@@ -31,7 +31,10 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
     private LayerFile Write(AtomicFile atomic, OpenedSources opened)
     {
         if (file.Source is not null) opened.Verify(file.Source);
-        var picture = DrawPicture(opened);
+        using var spool = new SpoolFile();
+        var drawer = new PsdPictureDrawer(file, opened, spool);
+        var picture = drawer.Draw();
+        warnings.AddRange(drawer.Warnings);
         var output = PsdWriter.Layout(file, picture, PsdEncoding.KeepUnchanged);
         atomic.Write(stream => output.CopyTo(stream, opened), output.Length);
         // Limits protect against files of others; this one is ours.
@@ -42,12 +45,6 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
         }
 
         return written;
-    }
-
-    private PsdPicture DrawPicture(OpenedSources opened)
-    {
-        var detail = (PsdFileDetail)file.Detail;
-        return PsdPicture.Keep(detail);
     }
 
     private void CheckTarget(string target)

@@ -6,6 +6,9 @@ internal abstract class FileDetail
     /// <summary>Ids that the file uses for things that are no layers of the model.</summary>
     public abstract IEnumerable<int> HiddenIds { get; }
 
+    /// <summary>Moves the file's own paths and pictures when the canvas changes; whole pixels.</summary>
+    public abstract void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight);
+
     /// <summary>A new, plain layer's detail.</summary>
     public abstract LayerDetail CreateLayerDetail(LayerKind kind);
 }

@@ -1,7 +1,7 @@
 namespace LayerTools.Model;
 
 /// <summary>A store for newly packed bytes: in memory while small, then in a temporary file that vanishes with its last use.</summary>
-internal sealed class SpoolFile
+internal sealed class SpoolFile : IDisposable
 {
     private const int MemoryLimit = 4 << 20;
     private readonly object gate = new();
@@ -32,6 +32,12 @@ internal sealed class SpoolFile
             end += bytes.Length;
             return slice;
         }
+    }
+
+    /// <summary>Removes the temporary file at once; without this it vanishes when the spool is collected.</summary>
+    public void Dispose()
+    {
+        lock (gate) stream?.Dispose();
     }
 
     private sealed class Slice(SpoolFile spool, long offset, long length) : ByteSource

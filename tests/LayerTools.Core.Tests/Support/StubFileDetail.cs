@@ -8,4 +8,9 @@ internal sealed class StubFileDetail : FileDetail
     public override IEnumerable<int> HiddenIds => [];
 
     public override LayerDetail CreateLayerDetail(LayerKind kind) => new StubLayerDetail();
+
+    public override void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight)
+    {
+        // Nothing of a stub file has a place on the canvas.
+    }
 }

@@ -29,7 +29,7 @@ internal static class LayerTraits
         if (TellDividerType(record) is DividerBlock.OpenGroup or DividerBlock.ClosedGroup) return LayerKind.Group;
         if (record.Has(TextKeys)) return LayerKind.Text;
         if (record.Has(PlacedKeys)) return LayerKind.Placed;
-        if (record.Has(FillKeys)) return record.Has(VectorMaskPath.Keys) || record.Has(ShapeOnlyKeys) ? LayerKind.Shape : LayerKind.Fill;
+        if (record.Has(FillKeys)) return record.Has(VectorMaskBlock.Keys) || record.Has(ShapeOnlyKeys) ? LayerKind.Shape : LayerKind.Fill;
         return record.Has(AdjustmentKeys) ? LayerKind.Adjustment : LayerKind.Pixel;
     }
 
@@ -42,9 +42,9 @@ internal static class LayerTraits
     public static LayerFeatures TellFeatures(PsdRecord record)
     {
         var features = LayerFeatures.None;
-        foreach (var key in VectorMaskPath.Keys)
+        foreach (var key in VectorMaskBlock.Keys)
         {
-            if (record.Has(key) && !VectorMaskPath.IsDisabled(record.GetData(key))) features |= LayerFeatures.VectorMask;
+            if (record.Has(key) && !VectorMaskBlock.IsDisabled(record.GetData(key))) features |= LayerFeatures.VectorMask;
         }
 
         if (record.Has([.. FillKeys, .. AdjustmentKeys])) features |= LayerFeatures.LiveContent;

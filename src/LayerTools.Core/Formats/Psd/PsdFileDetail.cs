@@ -43,6 +43,24 @@ internal sealed class PsdFileDetail : FileDetail
 
     public IReadOnlyList<PsdRecord> Closings { get; set; } = [];
 
+    /// <summary>How far the canvas's content has moved since it was stored, px.</summary>
+    public (int Right, int Down) CanvasShift { get; private set; }
+
+    /// <summary>Whether the stored merged picture lies otherwise than the canvas.</summary>
+    public bool HasMovedCanvas(LayerFile file) => CanvasShift != (0, 0) || (file.Width, file.Height) != (Header.Width, Header.Height);
+
+    public override void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight)
+    {
+        CanvasShift = (CanvasShift.Right + right, CanvasShift.Down + down);
+        for (var i = 0; i < Resources.Count; i++)
+        {
+            if (PsdResource.IsPath(Resources[i].Id) && Resources[i].Data is MemoryBytes memory)
+            {
+                Resources[i] = Resources[i].With(PathRecords.Recanvas(memory.Bytes, 0, right, down, oldWidth, oldHeight, newWidth, newHeight));
+            }
+        }
+    }
+
     public override LayerDetail CreateLayerDetail(LayerKind kind)
     {
         if (kind != LayerKind.Group) return new PsdLayerDetail(new PsdRecord(), null);

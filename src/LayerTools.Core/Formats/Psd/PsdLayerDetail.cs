@@ -29,10 +29,10 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
 
     public override LayerDetail Copy() => new PsdLayerDetail(WithoutId(record), Closing is null ? null : WithoutId(Closing));
 
-    public override void Reflect(int doubledAxis, int canvasWidth) => MapPaths(data => VectorMaskPath.Reflect(data, doubledAxis, canvasWidth));
+    public override void Reflect(int doubledAxis, int canvasWidth) => MapPaths(data => VectorMaskBlock.Reflect(data, doubledAxis, canvasWidth));
 
     public override void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight) =>
-        MapPaths(data => VectorMaskPath.Recanvas(data, right, down, oldWidth, oldHeight, newWidth, newHeight));
+        MapPaths(data => VectorMaskBlock.Recanvas(data, right, down, oldWidth, oldHeight, newWidth, newHeight));
 
     public override void DropLiveContent()
     {
@@ -46,7 +46,7 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
     {
         // The parameters of a live shape would contradict its moved outline.
         var liveShape = PsdKey.Parse("vogk");
-        var keys = VectorMaskPath.Keys.Select(PsdKey.Parse).ToList();
+        var keys = VectorMaskBlock.Keys.Select(PsdKey.Parse).ToList();
         if (!record.Blocks.Any(block => keys.Contains(block.Key))) return;
         Record = record with
         {

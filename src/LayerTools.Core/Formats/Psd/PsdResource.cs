@@ -14,11 +14,17 @@ internal sealed record PsdResource(uint Signature, ushort Id, byte[] Name, ByteS
     public const ushort Guides = 1032;
     public const ushort Thumbnail = 1036;
     public const ushort Version = 1057;
+    private const ushort WorkPath = 1025;
+    private const ushort FirstSavedPath = 2000;
+    private const ushort LastSavedPath = 2997;
 
     public PsdResource(ushort id, byte[] data)
         : this(PsdKey.Signature, id, new byte[2], new MemoryBytes(data), new byte[data.Length & 1])
     {
     }
+
+    /// <summary>Whether a resource holds path records.</summary>
+    public static bool IsPath(ushort id) => id is WorkPath or (>= FirstSavedPath and <= LastSavedPath);
 
     public long Length => 4 + 2 + Name.Length + 4 + Data.Length + Padding.Length;
 

@@ -1,38 +1,34 @@
 using System.Buffers.Binary;
 
-namespace LayerTools.Formats.Psd.Blocks;
+namespace LayerTools.Formats.Psd;
 
-/// <summary>The paths of a vector mask: version 4, flags 4, then records of 26 bytes whose points are fractions of the canvas in 8.24 fixed point, y before x (PSD File Formats Specification, 'Path resource format').</summary>
-internal static class VectorMaskPath
+/// <summary>Paths as records of 26 bytes whose points are fractions of the canvas in 8.24 fixed point, y before x (PSD File Formats Specification, 'Path resource format').</summary>
+internal static class PathRecords
 {
-    public static readonly string[] Keys = ["vmsk", "vsms"];
-    private const int RecordsStart = 8;
     private const int RecordLength = 26;
     private const long One = 1 << 24;
-    private const int Disabled = 4;
     private const int ClipboardRecord = 7;
     private static readonly ushort[] KnotRecords = [1, 2, 4, 5];
 
-    public static bool IsDisabled(ReadOnlySpan<byte> data) => data.Length >= RecordsStart && (BinaryPrimitives.ReadInt32BigEndian(data.Slice(4)) & Disabled) != 0;
-
     /// <summary>Reflects anchors and handles across the line at half of <paramref name="doubledAxis"/> px; exact for the centre line.</summary>
-    public static byte[] Reflect(ReadOnlySpan<byte> data, int doubledAxis, int canvasWidth)
+    public static byte[] Reflect(ReadOnlySpan<byte> data, int start, int doubledAxis, int canvasWidth)
     {
         var sum = DivideRounded(doubledAxis * One, canvasWidth);
-        return Map(data, x => sum - x, y => y, swapsEdges: true);
+        return Map(data, start, x => sum - x, y => y, swapsEdges: true);
     }
 
     /// <summary>Moves points by whole pixels and refers them to a new canvas size.</summary>
-    public static byte[] Recanvas(ReadOnlySpan<byte> data, int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight) => Map(
+    public static byte[] Recanvas(ReadOnlySpan<byte> data, int start, int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight) => Map(
         data,
+        start,
         x => DivideRounded(x * oldWidth + right * One, newWidth),
         y => DivideRounded(y * oldHeight + down * One, newHeight),
         swapsEdges: false);
 
-    private static byte[] Map(ReadOnlySpan<byte> data, Func<long, long> mapX, Func<long, long> mapY, bool swapsEdges)
+    private static byte[] Map(ReadOnlySpan<byte> data, int start, Func<long, long> mapX, Func<long, long> mapY, bool swapsEdges)
     {
         var mapped = data.ToArray();
-        for (var start = RecordsStart; start + RecordLength <= mapped.Length; start += RecordLength)
+        for (; start + RecordLength <= mapped.Length; start += RecordLength)
         {
             var record = mapped.AsSpan(start, RecordLength);
             var type = BinaryPrimitives.ReadUInt16BigEndian(record);

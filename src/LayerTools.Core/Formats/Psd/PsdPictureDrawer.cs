@@ -1,0 +1,119 @@
+using LayerTools.Errors;
+using LayerTools.Model;
+using LayerTools.Pixels;
+using LayerTools.Pixels.Compositing;
+
+namespace LayerTools.Formats.Psd;
+
+/// <summary>Makes the merged picture and the thumbnail for a save: kept, drawn anew, or moved with the canvas.</summary>
+internal sealed class PsdPictureDrawer(LayerFile file, OpenedSources opened, SpoolFile spool)
+{
+    // Version 4, then one byte that says whether the merged picture is real (resource 1057).
+    private const int RealPictureOffset = 4;
+    private readonly PsdFileDetail detail = (PsdFileDetail)file.Detail;
+
+    /// <summary>What the user should know, as sentences.</summary>
+    public List<string> Warnings { get; } = [];
+
+    public PsdPicture Draw()
+    {
+        var isMoved = detail.HasMovedCanvas(file);
+        if (!file.IsPictureStale && !isMoved) return PsdPicture.Keep(detail);
+        var unsupported = CompositorSupport.FindUnsupported(file);
+        if (unsupported.Count == 0) return DrawAnew();
+        // A picture that only moves with its canvas stays as true as it was.
+        var isFlat = file.LayerCount == 0;
+        if (!isFlat) Warnings.Add(Explain(unsupported));
+        var merged = isMoved ? Move() : [detail.MergedPicture];
+        return new PsdPicture(merged, isFlat ? [] : FlagPicture(isReal: false));
+    }
+
+    private static string Explain(IReadOnlyList<string> unsupported)
+    {
+        const int MostNamed = 3;
+        var named = string.Join("; ", unsupported.Take(MostNamed));
+        var more = unsupported.Count > MostNamed ? FormattableString.Invariant($" and {unsupported.Count - MostNamed} more") : string.Empty;
+        return $"The merged picture that other programs show as a preview was not redrawn, since the file uses what cannot be drawn yet ({named}{more}). The layers are saved as edited; open and save the file where it was made to renew the preview.";
+    }
+
+    private PsdPicture DrawAnew()
+    {
+        var header = detail.Header with { Width = file.Width, Height = file.Height };
+        var colors = file.ColorMode == ColorMode.Grayscale ? 1 : 3;
+        var withAlpha = header.Channels > colors && detail.LayerInfo is { FirstAlphaIsTransparency: true };
+        var drawn = colors + (withAlpha ? 1 : 0);
+        using var reader = new PixelReader(file);
+        using var writer = new PictureWriter(header, ChooseCompression(), spool);
+        var compositor = new Compositor(file, reader);
+        compositor.Render(withAlpha, band =>
+        {
+            for (var channel = 0; channel < drawn; channel++)
+            {
+                var rows = band.GetRows(channel);
+                for (var row = 0; row < band.RowCount; row++) writer.WriteRow(channel, rows.Slice(row * band.RowBytes, band.RowBytes));
+            }
+        });
+        if (header.Channels > drawn) MoveChannels(writer, drawn, header.Channels);
+        return new PsdPicture(writer.Complete(), [.. FlagPicture(isReal: true), .. DrawThumbnail(compositor)]);
+    }
+
+    private Compression ChooseCompression() => detail.MergedPicture.Length == 0 ? Compression.PackBits : new StoredPicture(detail, opened, file.Path).Compression;
+
+    private IReadOnlyList<ByteSource> Move()
+    {
+        using var writer = new PictureWriter(detail.Header with { Width = file.Width, Height = file.Height }, ChooseCompression(), spool);
+        MoveChannels(writer, 0, detail.Header.Channels);
+        return writer.Complete();
+    }
+
+    /// <summary>Takes channels over from the stored picture, moved with the canvas; what was never there is white, or transparent.</summary>
+    private void MoveChannels(PictureWriter writer, int first, int end)
+    {
+        var stored = new StoredPicture(detail, opened, file.Path);
+        var placement = new CanvasPlacement(detail.Header.Width, detail.Header.Height, file.Width, file.Height, detail.CanvasShift.Right, detail.CanvasShift.Down, detail.Header.Depth);
+        var source = new byte[stored.RowBytes];
+        var target = new byte[PlaneRows.GetRowBytes(file.Width, detail.Header.Depth)];
+        for (var channel = first; channel < end; channel++)
+        {
+            var rows = stored.OpenChannel(channel);
+            var empty = GetEmptySample(channel);
+            var read = 0;
+            for (var y = 0; y < file.Height; y++)
+            {
+                var sourceRow = y - detail.CanvasShift.Down;
+                placement.Fill(target, empty);
+                if (sourceRow >= 0 && sourceRow < detail.Header.Height)
+                {
+                    for (; read <= sourceRow; read++) rows.ReadRow(source);
+                    placement.Place(source, target);
+                }
+
+                writer.WriteRow(channel, target);
+            }
+        }
+    }
+
+    private byte GetEmptySample(int channel) => file.ColorMode switch
+    {
+        ColorMode.Bitmap or ColorMode.Indexed => 0,
+        ColorMode.Lab when channel is 1 or 2 => 0x80,
+        ColorMode.Grayscale or ColorMode.Duotone => (byte)(channel < 1 ? 255 : 0),
+        ColorMode.Cmyk => (byte)(channel < 4 ? 255 : 0),
+        ColorMode.Multichannel => 255,
+        _ => (byte)(channel < 3 ? 255 : 0),
+    };
+
+    private List<(ushort, byte[])> FlagPicture(bool isReal)
+    {
+        if (detail.Find(PsdResource.Version)?.Data is not MemoryBytes { Bytes: { Length: > RealPictureOffset } bytes }) return [];
+        var data = (byte[])bytes.Clone();
+        data[RealPictureOffset] = (byte)(isReal ? 1 : 0);
+        return [(PsdResource.Version, data)];
+    }
+
+    private List<(ushort, byte[])> DrawThumbnail(Compositor compositor)
+    {
+        if (detail.Find(PsdResource.Thumbnail) is null) return [];
+        return [(PsdResource.Thumbnail, PsdThumbnail.Encode(compositor.RenderRaster(PsdThumbnail.LongestSide, PsdThumbnail.LongestSide)))];
+    }
+}
