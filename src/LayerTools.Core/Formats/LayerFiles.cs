@@ -21,5 +21,8 @@ public static class LayerFiles
     public static SaveResult Save(LayerFile file, string destination, SaveOptions options) => new LayerFileSaver(file, Path.GetFullPath(destination), options).Save();
 
     /// <summary>Makes a blank file in memory; <see cref="Save"/> writes it.</summary>
-    public static LayerFile Create(string path, NewFileOptions options) => throw new NotSupportedException();
+    /// <param name="path">The path it will have; PSB for the extension .psb, else PSD.</param>
+    /// <param name="options">What it is like.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A side or the resolution is outside the format's range.</exception>
+    public static LayerFile Create(string path, NewFileOptions options) => PsdNewFile.Create(Path.GetFullPath(path), options);
 }

@@ -1,4 +1,3 @@
-using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Pixels;
 using LayerTools.Pixels.Compositing;
