@@ -21,16 +21,18 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
     /// colours and alpha (nothing is painted) and as the mask's default colour for masks.
     /// </summary>
     /// <exception cref="LayeredFileException">The channel is damaged, or the file changed on disk.</exception>
-    public PlaneRows? OpenRows(Layer layer, PlaneRole role)
+    public PlaneRows? OpenRows(Layer layer, PlaneRole role) => layer.FindPlane(role) is { } plane ? OpenRows(layer, plane) : null;
+
+    /// <summary>The rows of one of a layer's channels, see <see cref="OpenRows(Layer, PlaneRole)"/>.</summary>
+    public PlaneRows OpenRows(Layer layer, Plane plane)
     {
-        if (layer.FindPlane(role) is not { } plane) return null;
-        var blank = role switch
+        var blank = plane.Role switch
         {
             PlaneRole.UserMask => layer.Mask?.DefaultColor ?? 0,
             PlaneRole.CombinedMask => layer.Mask?.CombinedDefaultColor ?? 0,
             _ => (byte)0,
         };
-        return PlaneRows.Open(plane, layer.GetPlaneBounds(role), file.BitDepth, file.Format, blank, opened, PlanePlace.Of(layer, plane));
+        return PlaneRows.Open(plane, layer.GetPlaneBounds(plane.Role), file.BitDepth, file.Format, blank, opened, PlanePlace.Of(layer, plane));
     }
 
     /// <summary>All samples of a layer's channel, rows from the top; null if the layer has no such channel.</summary>
