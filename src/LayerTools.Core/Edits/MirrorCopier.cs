@@ -70,10 +70,11 @@ internal sealed class MirrorCopier
     private LayerMask? Reflect(Layer source, LayerMask? mask)
     {
         if (mask is null) return null;
-        var copy = mask.Clone();
-        copy.Bounds = Reflect(source, mask.Bounds);
-        copy.CombinedBounds = mask.CombinedBounds is { } combined ? Reflect(source, combined) : null;
-        return copy;
+        return mask with
+        {
+            Bounds = Reflect(source, mask.Bounds),
+            CombinedBounds = mask.CombinedBounds is { } combined ? Reflect(source, combined) : null,
+        };
     }
 
     private Bounds Reflect(Layer source, Bounds bounds)

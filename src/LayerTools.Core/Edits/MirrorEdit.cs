@@ -50,7 +50,7 @@ public sealed class MirrorEdit : LayerEdit
         };
     }
 
-    private static void Apply(LayerFile file, MirrorPlanner planner, IReadOnlyList<MirrorPair> pairs)
+    private static void Apply(LayerFile file, MirrorPlanner planner, List<MirrorPair> pairs)
     {
         // All that can fail comes before the first change to the tree.
         var planes = MirrorPixels.Reflect(file, pairs);
