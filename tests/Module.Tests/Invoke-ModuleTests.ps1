@@ -12,7 +12,6 @@ param(
     [string] $File = '*'
 )
 
-Set-StrictMode -Version 3.0
 $ErrorActionPreference = 'Stop'
 
 $env:LAYERTOOLS_MODULE = $ModuleFolder
