@@ -62,7 +62,11 @@ internal sealed class PageComposer
         {
             var x = tile.Left + (tile.Width - picture.Width) / 2;
             var y = tile.Top + (tile.Height - picture.Height) / 2;
-            elements.Add(new PictureElement(Bounds.FromSize(x, y, picture.Width, picture.Height), picture));
+            var area = Bounds.FromSize(x, y, picture.Width, picture.Height);
+            elements.Add(new PictureElement(area, picture));
+            if (palette.IsChecker || !TileMatch.IsLost(picture, palette.Tile)) return;
+            elements.Add(new FrameElement(area, palette.TileInk));
+            AddTileWords(elements, tile, "same colour as the background");
         }
         else
         {

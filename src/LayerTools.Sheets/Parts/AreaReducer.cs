@@ -10,6 +10,9 @@ namespace LayerTools.Sheets.Parts;
 /// </summary>
 internal sealed class AreaReducer
 {
+    /// <summary>Columns or rows of the largest source, px: beyond, sums could overflow.</summary>
+    public const int LargestSide = 1 << 19;
+
     private readonly int sourceWidth;
     private readonly int sourceHeight;
     private readonly Raster result;
@@ -19,9 +22,11 @@ internal sealed class AreaReducer
     private int nextResultRow;
     private bool hasSums;
 
-    /// <summary>Sides in px, all 1 or more; the result is nowhere larger than the source.</summary>
+    /// <summary>Sides in px, all 1 or more; the result is nowhere larger than the source, and the source not larger than <see cref="LargestSide"/>.</summary>
     public AreaReducer(int sourceWidth, int sourceHeight, int width, int height)
     {
+        if (sourceWidth > LargestSide) throw new ArgumentOutOfRangeException(nameof(sourceWidth));
+        if (sourceHeight > LargestSide) throw new ArgumentOutOfRangeException(nameof(sourceHeight));
         if (width < 1 || width > sourceWidth) throw new ArgumentOutOfRangeException(nameof(width));
         if (height < 1 || height > sourceHeight) throw new ArgumentOutOfRangeException(nameof(height));
         this.sourceWidth = sourceWidth;

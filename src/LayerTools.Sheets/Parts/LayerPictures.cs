@@ -1,3 +1,4 @@
+using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Pixels;
 
@@ -17,8 +18,17 @@ internal sealed class LayerPictures : IPartPictures
 
     public Raster Draw(Layer part, int width, int height, CancellationToken cancellation)
     {
-        SampleConverter.EnsureSupported(file, $"layer '{part.LayerPath}'");
+        var place = $"layer '{part.LayerPath}'";
+        SampleConverter.EnsureSupported(file, place);
         var bounds = part.Bounds;
+        if (bounds.Width > AreaReducer.LargestSide || bounds.Height > AreaReducer.LargestSide)
+        {
+            throw new LayeredFileException(LayeredFileErrorKind.LimitExceeded, file.Path, place, -1,
+                FormattableString.Invariant($"Its rectangle has a side of more than {AreaReducer.LargestSide} px."), "Cut the layer to what is painted.");
+        }
+
+        // An alpha channel that stores nothing is transparent throughout, however large its rectangle says it is.
+        if (part.FindPlane(PlaneRole.Alpha) is { Data.Length: 0 }) return new Raster(width, height);
         var reducer = new AreaReducer(bounds.Width, bounds.Height, width, height);
         using var alpha = new ByteRows(reader.OpenRows(part, PlaneRole.Alpha), bounds.Width, missing: 255, isLight: false);
         using var red = OpenColor(part, PlaneRole.Color0);

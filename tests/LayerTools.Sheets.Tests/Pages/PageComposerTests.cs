@@ -67,6 +67,23 @@ public class PageComposerTests
     }
 
     [Fact]
+    public void A_grey_part_on_grey_is_framed_and_told()
+    {
+        var part = ModelBuilder.Pixel("Backdrop", Bounds.FromSize(0, 0, 40, 50));
+        ModelBuilder.File(part);
+        var picture = new Raster(40, 50);
+        for (var i = 0; i < picture.Pixels.Length; i++) picture.Pixels[i] = (byte)(i % 4 == 3 ? 255 : 0x78);
+        PageCell[] cells = [new(part, new PartFit(40, 50, 1), picture, null)];
+        Assert.Contains(ComposeOn(SheetBackground.Grey), element => element is FrameElement { Area: { Width: 40, Height: 50 } });
+        Assert.Contains(ComposeOn(SheetBackground.Grey), element => element is TextElement { Text: "same colour as the background" });
+        Assert.DoesNotContain(ComposeOn(SheetBackground.Parse("#7b7878")), element => element is TextElement { Text: "same colour as the background" });
+        Assert.DoesNotContain(ComposeOn(SheetBackground.Checker), element => element is TextElement { Text: "same colour as the background" });
+
+        IReadOnlyList<PageElement> ComposeOn(SheetBackground background) =>
+            new PageComposer(SheetGrid.Plan(1, new SheetOptions(), "sheet.png"), Palette.For(background), Ruler).Compose(0, "hero.psd", "facts", cells).Elements;
+    }
+
+    [Fact]
     public void Pictures_stand_in_the_middle_of_their_tile()
     {
         var page = Compose(SheetBackground.Grey, 640);
@@ -104,11 +121,18 @@ public class PageComposerTests
         var other = new PartFit(5, 6, 1);
         PageCell[] cells =
         [
-            new(iris, fit, new Raster(fit.Width, fit.Height), null),
+            new(iris, fit, Paint(fit), null),
             new(empty, null, null, null),
             new(blank, other, null, null),
             new(broken, other, null, "The channel is cut short."),
         ];
         return new PageComposer(SheetGrid.Plan(cells.Length, options, "sheet.png"), Palette.For(background), Ruler).Compose(0, "hero.psd", "facts " + new string('x', 300), cells);
+    }
+
+    private static Raster Paint(PartFit fit)
+    {
+        var picture = new Raster(fit.Width, fit.Height);
+        for (var i = 0; i < picture.Pixels.Length; i++) picture.Pixels[i] = (byte)(i % 4 == 3 ? 255 : i);
+        return picture;
     }
 }

@@ -111,6 +111,25 @@ public class LayerPicturesTests
     }
 
     [Fact]
+    public void An_impossibly_large_rectangle_is_refused_before_memory_is_taken()
+    {
+        var part = ModelBuilder.Pixel("Nose");
+        part.Bounds = Bounds.FromSize(0, 0, int.MaxValue / 8, 1);
+        using var pictures = new LayerPictures(ModelBuilder.File(part));
+        Assert.Equal(LayeredFileErrorKind.LimitExceeded, Assert.Throws<LayeredFileException>(() => pictures.Draw(part, 1, 1, CancellationToken.None)).Kind);
+    }
+
+    [Fact]
+    public void Alpha_that_stores_nothing_is_transparent_at_once()
+    {
+        var part = ModelBuilder.Pixel("Nose");
+        part.Bounds = Bounds.FromSize(0, 0, 500_000, 500_000);
+        part.Planes[0] = new Plane(PlaneRole.Alpha, 0, MemoryBytes.Empty);
+        using var pictures = new LayerPictures(ModelBuilder.File(part));
+        Assert.All(pictures.Draw(part, 2, 2, CancellationToken.None).Pixels, sample => Assert.Equal(0, sample));
+    }
+
+    [Fact]
     public void Drawing_stops_when_asked()
     {
         var part = ModelBuilder.Pixel("Nose");
