@@ -5,6 +5,8 @@ namespace LayerTools.Edits;
 /// <summary>Names from a list: pairs of names, which hold all at once, and rows of a change list, which are replayed one after the other.</summary>
 internal sealed class ListedNames : NameSource
 {
+    private const int MostTold = 5;
+
     private readonly List<RenameEntry> pairs;
     private readonly List<RenameEntry> rows;
 
@@ -60,14 +62,20 @@ internal sealed class ListedNames : NameSource
         // Most rows are found by id or number; only the others need a look at every layer.
         var byId = layers.Where(layer => layer.Id is not null).ToLookup(layer => layer.Id!.Value);
         var byNumber = layers.ToDictionary(layer => layer.LayerNumber);
+        var passedOver = new List<string>();
         foreach (var row in rows)
         {
             var found = (row.Id is { } id ? byId[id].FirstOrDefault(layer => NameOf(layer) == row.Old) : null)
                 ?? (row.LayerNumber is { } number && byNumber.TryGetValue(number, out var numbered) && NameOf(numbered) == row.Old ? numbered : null)
                 ?? FindByName(row, layers, names, NameOf);
             if (found is not null) names[found] = row.New;
-            else warnings.Add($"The row '{row.Old}' -> '{row.New}'{(row.LayerPath is null ? "" : $" of '{row.LayerPath}'")} was passed over: no layer, or more than one, fits it.");
+            else passedOver.Add($"'{row.Old}' -> '{row.New}'");
         }
+
+        // A list may hold the rows of many files, so that most of them fit nothing here.
+        if (passedOver.Count == 0) return;
+        var more = passedOver.Count > MostTold ? FormattableString.Invariant($" and {passedOver.Count - MostTold} more") : string.Empty;
+        warnings.Add($"Rows of the list that fit no layer, or more than one, were passed over: {string.Join(", ", passedOver.Take(MostTold))}{more}.");
     }
 
     private static Layer? FindByName(RenameEntry row, IReadOnlyList<Layer> layers, Dictionary<Layer, string> names, Func<Layer, string> nameOf)

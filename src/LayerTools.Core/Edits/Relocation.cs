@@ -46,15 +46,18 @@ internal sealed class Relocation
     /// <summary>The layers of a group that stay, front to back.</summary>
     public List<Layer> FindStaying(Layer group) => group.GetChildren().Where(layer => !Layers.Contains(layer)).ToList();
 
-    /// <summary>The place nearest to an index that does not cut a base from the layers clipped to it.</summary>
+    /// <summary>The place nearest to an index that gives no clipped layer another base.</summary>
     /// <param name="siblings">The layers of a group, front to back.</param>
     /// <param name="index">The wanted place: in front of the layer with this index.</param>
-    /// <param name="backwards">Whether to go behind the run; otherwise in front of it.</param>
+    /// <param name="backwards">Whether to go behind the run; otherwise in front of it. Clipped layers without any base leave only the place in front.</param>
     public static int FindLegalIndex(IReadOnlyList<Layer> siblings, int index, bool backwards)
     {
-        bool CutsARun() => index > 0 && index < siblings.Count && siblings[index - 1].Clipped;
+        bool IsIllegal(int place) => place > 0 && siblings[place - 1].Clipped;
 
-        while (CutsARun()) index += backwards ? 1 : -1;
+        var behind = index;
+        while (backwards && behind < siblings.Count && IsIllegal(behind)) behind++;
+        if (!IsIllegal(behind)) return behind;
+        while (IsIllegal(index)) index--;
         return index;
     }
 

@@ -8,17 +8,21 @@ namespace LayerTools.Names;
 /// <para>A token is <c>L</c>, <c>R</c>, <c>left</c>, <c>right</c> (lower case, upper case, or <c>Left</c>), full-width <c>Ｌ</c> and <c>Ｒ</c>, or
 /// <c>左</c> and <c>右</c>, at the start or at the end of the name. It is set off by a delimiter, by brackets, by camel case
 /// (<c>LeftArm</c>, <c>LArm</c>, <c>armL</c>) or by a change of script (<c>腕L</c>); <c>左</c> and <c>右</c> need nothing.</para>
-/// <para>Numbers before a leading token do not hide it, nor do numbers, versions (<c>v2</c>) and words for a copy after a trailing one:
-/// <c>01_L_Arm</c>, <c>Finger_L_01</c>, <c>Eye L2</c>, <c>Arm L copy 2</c> have a side. Text of any other kind does: <c>Arm_L_upper</c> has none.</para>
+/// <para>Numbers and notes in brackets before a leading token do not hide it, nor do numbers, notes, versions (<c>v2</c>) and words for a copy after
+/// a trailing one: <c>01_L_Arm</c>, <c>Finger_L_01</c>, <c>Eye L2</c>, <c>Arm L copy 2</c>, <c>Arm L [OK]</c> have a side. Text of any other kind
+/// does: <c>Arm_L_upper</c> has none.</para>
 /// <para>Where several tokens agree (<c>左腕 L</c>) they count as one. A name that says both sides has none.</para>
 /// </summary>
 public sealed class SideName
 {
     private const string Joints = " _-.:,;~+|/\\　＿－．・：、〜";
     private const string Brackets = "()[]{}<>（）［］｛｝【】「」『』〈〉《》";
-    private static readonly Regex OnlyExtras = new(
-        @"\G(?:\P{L}|v\d|copy|kopie|copie|copia|コピー|のコピー|の複製|複製|拷贝|副本|복사)*\z",
-        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
+
+    // Each piece is taken or left as a whole, so that no name makes the search long.
+    private const string Note = @"[(\[{<（［｛【「『〈《][^()\[\]{}<>（）［］｛｝【】「」『』〈〉《》]*[)\]}>）］｝】」』〉》]";
+    private const string Extra = Note + @"|v\d|copy|kopie|copie|copia|コピー|のコピー|の複製|複製|拷贝|副本|복사|\P{L}";
+    private static readonly Regex OnlyExtras = new($@"\G(?>{Extra})*\z", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase);
+    private static readonly Regex OnlyNotes = new($@"\A(?>{Note}|\P{{L}})*\z", RegexOptions.CultureInvariant);
 
     private readonly string name;
     private readonly IReadOnlyList<SideToken> tokens;
@@ -62,7 +66,7 @@ public sealed class SideName
         return swapped.Append(name, end, name.Length - end).ToString();
     }
 
-    private static bool IsAtStart(string name, SideToken first) => !name.Take(first.Start).Any(char.IsLetter);
+    private static bool IsAtStart(string name, SideToken first) => OnlyNotes.Match(name, 0, first.Start).Success;
 
     private static bool IsAtEnd(string name, SideToken last) => OnlyExtras.IsMatch(name, last.End);
 

@@ -65,6 +65,16 @@ public class MoveEditTests
     }
 
     [Fact]
+    public void Clipped_layers_without_a_base_get_none_by_a_move()
+    {
+        var file = File(Pixel("A"), Pixel("B"), Clipped("Stray"));
+
+        new MoveEdit(MovePlace.After, file.Find("Stray")).Plan(file, [file.Find("A")]).Apply();
+
+        Assert.Equal("B A Stray*", file.Sketch());
+    }
+
+    [Fact]
     public void What_moves_is_told_with_its_places()
     {
         var file = Face();

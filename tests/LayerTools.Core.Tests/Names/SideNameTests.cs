@@ -93,6 +93,10 @@ public class SideNameTests
         { "Arm (L) 2", Side.Left, "Arm 2", "Arm (R) 2" },
         { "Arm_L_v2", Side.Left, "Arm_v2", "Arm_R_v2" },
         { "Arm R (1)", Side.Right, "Arm (1)", "Arm L (1)" },
+        { "Arm L [OK]", Side.Left, "Arm [OK]", "Arm R [OK]" },
+        { "腕右（仮）2", Side.Right, "腕（仮）2", "腕左（仮）2" },
+        { "[WIP] Left arm", Side.Left, "[WIP] arm", "[WIP] Right arm" },
+        { "Arm L (", Side.Left, "Arm (", "Arm R (" },
         { "01_L_Arm", Side.Left, "01_Arm", "01_R_Arm" },
         { "2. Right arm", Side.Right, "2 arm", "2. Left arm" },
         { "01左腕", Side.Left, "01腕", "01右腕" },
@@ -146,6 +150,8 @@ public class SideNameTests
         // In the middle there is none, and both sides are none.
         { "Arm_L_upper", Side.None, "Arm_L_upper", "Arm_L_upper" },
         { "前髪_左_影", Side.None, "前髪_左_影", "前髪_左_影" },
+        { "Arm L (R pose)", Side.None, "Arm L (R pose)", "Arm L (R pose)" },
+        { "Face (left eye)", Side.None, "Face (left eye)", "Face (left eye)" },
         { "左右", Side.None, "左右", "左右" },
         { "左右の目", Side.None, "左右の目", "左右の目" },
         { "Eyes L+R", Side.None, "Eyes L+R", "Eyes L+R" },
@@ -197,9 +203,10 @@ public class SideNameTests
     [Fact]
     public void Parse_of_a_long_hostile_name_takes_no_time()
     {
-        var name = "L" + string.Concat(Enumerable.Repeat(" copyの", 20_000)) + "x";
+        var name = string.Concat(Enumerable.Repeat(" copy(1)v2 (copy) ", 20_000)) + "x";
 
         Assert.Equal(Side.Left, SideName.Parse("L " + name).Side);
-        Assert.Equal(Side.None, SideName.Parse("x " + name).Side);
+        Assert.Equal(Side.None, SideName.Parse("x L " + name).Side);
+        Assert.Equal(Side.None, SideName.Parse(name + " L " + name).Side);
     }
 }
