@@ -1,4 +1,5 @@
 using System.Globalization;
+using LayerTools.Measures;
 using LayerTools.Model;
 using LayerTools.Names;
 
@@ -84,6 +85,27 @@ public static class Views
         if (layer.BlendMode != usual) words.Add(Describe(layer.BlendMode));
         return string.Join(", ", words);
     }
+
+    /// <summary>"done", "open", "not known" for a part of a file without marks; else why the layer does not count.</summary>
+    public static string DescribeProgress(LayerStatus status) => (status.IsPart, status.Done) switch
+    {
+        (true, true) => "done",
+        (true, false) => "open",
+        (true, null) => "not known",
+        _ => status.Role == LayerRole.Part ? "no pixels" : status.Role.ToString().ToLowerInvariant(),
+    };
+
+    /// <summary>"62.5 %"; "-" where there is nothing to be a part of.</summary>
+    public static string DescribePercent(double? percent) => percent is { } value ? value.ToString("0.0", CultureInfo.InvariantCulture) + " %" : "-";
+
+    /// <summary>A number as it is; "-" where it is not known.</summary>
+    public static string DescribeCount(int? count) => count?.ToString(CultureInfo.InvariantCulture) ?? "-";
+
+    /// <summary>An area with thin groups of digits: "1 204 500".</summary>
+    public static string DescribeArea(long area) => area.ToString("#,0", CultureInfo.InvariantCulture).Replace(',', ' ');
+
+    /// <summary>A summary's key; a file's is cut down to its name.</summary>
+    public static string DescribeKey(StatusSummary summary) => System.IO.Path.IsPathRooted(summary.Key) ? System.IO.Path.GetFileName(summary.Key) : OneLine(summary.Key);
 
     /// <summary>A name on one line: control characters become visible signs.</summary>
     public static string OneLine(string? name) => name is null ? string.Empty : string.Concat(name.Select(letter => letter < ' ' ? (char)(0x2400 + letter) : letter == 0x7F ? '\u2421' : letter));
