@@ -11,7 +11,7 @@ namespace LayerTools.Figure;
 internal sealed class PartPainter(float scale)
 {
     private const int MottleCell = 40;
-    private const int FibreLength = 6;
+    private const int FibreLength = 10;
 
     public int CanvasWidth => (int)MathF.Round(Keeper.Width * scale);
 
