@@ -16,6 +16,9 @@ internal static class PackBits
     private const byte NoOperation = 0x80;
     private const int LongestRun = 128;
 
+    private const string CutPlain = "A packed row ends inside a stretch of plain bytes.";
+    private const string CutRun = "A packed row ends inside a run.";
+
     /// <summary>The shortest run that is worth breaking a stretch of plain bytes for.</summary>
     private const int WorthwhileRun = 3;
 
@@ -42,7 +45,7 @@ internal static class PackBits
             if (header < NoOperation)
             {
                 var count = header + 1;
-                if (count >= packed.Length) return "A packed row ends inside a stretch of plain bytes.";
+                if (count >= packed.Length) return CutPlain;
                 if (count > row.Length) return Overlong(expected);
                 packed.Slice(1, count).CopyTo(row);
                 packed = packed.Slice(count + 1);
@@ -51,7 +54,7 @@ internal static class PackBits
             else if (header > NoOperation)
             {
                 var count = 257 - header;
-                if (packed.Length < 2) return "A packed row ends inside a run.";
+                if (packed.Length < 2) return CutRun;
                 if (count > row.Length) return Overlong(expected);
                 row.Slice(0, count).Fill(packed[1]);
                 packed = packed.Slice(2);
@@ -63,7 +66,7 @@ internal static class PackBits
             }
         }
 
-        return row.IsEmpty ? null : FormattableString.Invariant($"A packed row holds {expected - row.Length} bytes where {expected} are needed.");
+        return row.IsEmpty ? null : Short(expected - row.Length, expected);
     }
 
     /// <summary>Packs one row.</summary>
@@ -97,6 +100,46 @@ internal static class PackBits
 
         return written;
     }
+
+    /// <summary>
+    /// Turns a packed row of 8-bit samples end for end without unpacking it: its runs change places, and so do the bytes of each plain stretch.
+    /// Tells what is wrong with the row as a sentence, or null if it is sound.
+    /// </summary>
+    /// <param name="packed">The row.</param>
+    /// <param name="rowBytes">How many bytes it must unpack to.</param>
+    /// <param name="flipped">As long as <paramref name="packed"/>; the flipped row stands at its end.</param>
+    /// <param name="length">Bytes of the flipped row; fewer than before if there were headers that mean nothing.</param>
+    public static string? TryFlip(ReadOnlySpan<byte> packed, int rowBytes, Span<byte> flipped, out int length)
+    {
+        var missing = rowBytes;
+        var start = packed.Length;
+        length = 0;
+        for (var i = 0; i < packed.Length;)
+        {
+            var header = packed[i];
+            if (header == NoOperation)
+            {
+                i++;
+                continue;
+            }
+
+            var isPlain = header < NoOperation;
+            var count = isPlain ? header + 1 : 257 - header;
+            var stored = isPlain ? count + 1 : 2;
+            if (stored > packed.Length - i) return isPlain ? CutPlain : CutRun;
+            if (count > missing) return Overlong(rowBytes);
+            start -= stored;
+            packed.Slice(i, stored).CopyTo(flipped.Slice(start));
+            if (isPlain) flipped.Slice(start + 1, count).Reverse();
+            missing -= count;
+            i += stored;
+        }
+
+        length = packed.Length - start;
+        return missing == 0 ? null : Short(rowBytes - missing, rowBytes);
+    }
+
+    private static string Short(int held, int expected) => FormattableString.Invariant($"A packed row holds {held} bytes where {expected} are needed.");
 
     private static string Overlong(int expected) => FormattableString.Invariant($"A packed row holds more than the {expected} bytes that are needed.");
 

@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using LayerTools.Errors;
 using LayerTools.Model;
 
 namespace LayerTools.Pixels;
@@ -46,15 +47,28 @@ internal sealed class PackBitsRows : PlaneRows
     /// <summary>Bytes of one entry in the table of packed row lengths.</summary>
     public static int GetCountBytes(FileFormat format) => format == FileFormat.Psb ? 4 : 2;
 
+    /// <summary>Most packed bytes of a row.</summary>
+    public int LongestPackedRow => packedLengths.Max();
+
+    /// <summary>Turns the next row end for end without unpacking it; for 8-bit samples.</summary>
+    /// <param name="flipped">At least <see cref="LongestPackedRow"/> bytes.</param>
+    /// <returns>Bytes written.</returns>
+    public int ReadFlipped(Span<byte> flipped)
+    {
+        var start = window.Position;
+        var y = TakeRow();
+        var packed = window.Take(packedLengths[y]);
+        if (PackBits.TryFlip(packed, RowBytes, flipped, out var length) is { } problem) throw Damaged(start, y, problem);
+        if (length < packed.Length) flipped.Slice(packed.Length - length, length).CopyTo(flipped);
+        return length;
+    }
+
     public override void Dispose() => window.Dispose();
 
     protected override void ReadNext(Span<byte> samples)
     {
         var start = window.Position;
-        if (PackBits.TryDecode(window.Take(packedLengths[NextRow]), samples) is { } problem)
-        {
-            throw place.Damaged(start, FormattableString.Invariant($"Row {NextRow}: {problem}"));
-        }
+        if (PackBits.TryDecode(window.Take(packedLengths[NextRow]), samples) is { } problem) throw Damaged(start, NextRow, problem);
     }
 
     protected override void SkipNext(int first, int count)
@@ -63,4 +77,6 @@ internal sealed class PackBitsRows : PlaneRows
         for (var y = first; y < first + count; y++) packed += packedLengths[y];
         window.Skip(packed);
     }
+
+    private LayeredFileException Damaged(long start, int row, string problem) => place.Damaged(start, FormattableString.Invariant($"Row {row}: {problem}"));
 }

@@ -6,6 +6,9 @@ namespace LayerTools.Pixels;
 /// <summary>Packs rows of samples into a channel.</summary>
 internal static class PlanePacker
 {
+    /// <summary>Makes one packed row; tells how many bytes it wrote.</summary>
+    private delegate int PackedRowSource(int y, Span<byte> packed);
+
     /// <summary>Packs samples that are in memory.</summary>
     /// <param name="role">What the channel is for.</param>
     /// <param name="compression">How to pack, as far as the format can.</param>
@@ -51,6 +54,17 @@ internal static class PlanePacker
         return new Plane(role, (int)compression, data);
     }
 
+    /// <summary>Packs a channel of 8-bit samples with each row turned end for end, which takes no unpacking.</summary>
+    /// <param name="role">What the channel is for.</param>
+    /// <param name="format">Says how wide the table of packed row lengths is; the format that the rows come from.</param>
+    /// <param name="rows">The channel, none of its rows read yet.</param>
+    /// <param name="spool">Where the packed bytes are kept.</param>
+    public static Plane PackFlipped(PlaneRole role, FileFormat format, PackBitsRows rows, SpoolFile spool)
+    {
+        using var writer = new SpoolWriter(spool);
+        return new Plane(role, (int)Compression.PackBits, PackTable(rows.Height, rows.LongestPackedRow, format, (_, packed) => rows.ReadFlipped(packed), writer));
+    }
+
     private static Compression Choose(Compression wanted, int rowBytes, int bitDepth, FileFormat format) => wanted switch
     {
         Compression.ZipPrediction when bitDepth == 1 => Compression.Zip,
@@ -71,14 +85,23 @@ internal static class PlanePacker
 
     private static ByteSource PackBitsRuns(int rowBytes, int height, FileFormat format, RowSource rows, SpoolWriter writer)
     {
-        var countBytes = PackBitsRows.GetCountBytes(format);
-        var table = new byte[checked(height * countBytes)];
         var row = new byte[rowBytes];
-        var longest = PackBits.GetMaxPackedLength(rowBytes);
-        for (var y = 0; y < height; y++)
+        return PackTable(height, PackBits.GetMaxPackedLength(rowBytes), format, Encode, writer);
+
+        int Encode(int y, Span<byte> packed)
         {
             rows(y, row);
-            var length = PackBits.Encode(row, writer.GetSpan(longest));
+            return PackBits.Encode(row, packed);
+        }
+    }
+
+    private static ByteSource PackTable(int height, int longest, FileFormat format, PackedRowSource rows, SpoolWriter writer)
+    {
+        var countBytes = PackBitsRows.GetCountBytes(format);
+        var table = new byte[checked(height * countBytes)];
+        for (var y = 0; y < height; y++)
+        {
+            var length = rows(y, writer.GetSpan(longest));
             writer.Advance(length);
             var entry = table.AsSpan(y * countBytes, countBytes);
             if (countBytes == 2) BinaryPrimitives.WriteUInt16BigEndian(entry, (ushort)length);

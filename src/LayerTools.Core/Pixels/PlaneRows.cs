@@ -82,6 +82,9 @@ internal abstract class PlaneRows : IDisposable
 
     protected int NextRow => nextRow;
 
+    /// <summary>Counts a row as read; its number.</summary>
+    protected int TakeRow() => nextRow < Height ? nextRow++ : throw new InvalidOperationException("All rows were read.");
+
     protected abstract void ReadNext(Span<byte> samples);
 
     protected abstract void SkipNext(int first, int count);

@@ -54,6 +54,38 @@ public class PackBitsTests
         Assert.Contains(problem, error.Problem, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("", "", "an empty row")]
+    [InlineData("02414243", "02434241", "plain bytes turn around")]
+    [InlineData("FF41024243440045", "0045024443 42FF41", "runs change places")]
+    [InlineData("8000418080FF42", "FF420041", "headers that mean nothing go")]
+    public void Packed_rows_flip_without_unpacking(string packed, string expected, string reason)
+    {
+        var bytes = Convert.FromHexString(packed);
+        var unpacked = new byte[100];
+        var rowBytes = Enumerable.Range(0, 100).First(count => PackBits.TryDecode(bytes, unpacked.AsSpan(0, count)) is null);
+        var flipped = new byte[bytes.Length];
+        Assert.Null(PackBits.TryFlip(bytes, rowBytes, flipped, out var length));
+        Assert.True(expected.Replace(" ", string.Empty) == Convert.ToHexString(flipped.AsSpan(flipped.Length - length)), reason);
+    }
+
+    [Fact]
+    public void Flipped_packed_rows_unpack_to_flipped_rows() => Rows.Any.Sample(row =>
+    {
+        var packed = new byte[PackBits.GetMaxPackedLength(row.Length)];
+        packed = packed[..PackBits.Encode(row, packed)];
+        var flipped = new byte[packed.Length];
+        if (PackBits.TryFlip(packed, row.Length, flipped, out var length) is not null || length != packed.Length) return false;
+        var back = new byte[row.Length];
+        PackBits.Decode(flipped, back);
+        Array.Reverse(back);
+        return back.AsSpan().SequenceEqual(row);
+    });
+
+    [Fact]
+    public void Flipping_finds_the_same_damage_as_unpacking() => Gen.Select(Gen.Byte.Array[0, 12], Gen.Int[0, 300]).Sample((packed, rowBytes) =>
+        PackBits.TryFlip(packed, rowBytes, new byte[packed.Length], out _) == PackBits.TryDecode(packed, new byte[rowBytes]));
+
     [Fact]
     public void Nothing_outside_the_row_is_written() => Gen.Select(Gen.Byte.Array[0, 60], Gen.Int[0, 80]).Sample((packed, rowBytes) =>
     {
