@@ -108,6 +108,7 @@ Title '4. Hand over'
     $figure | Save-LayerFile -Destination ready | Format-Table Name, Length
     (Get-FileHash figure.psd).Hash -eq $before.Hash
 }
+. Step 'The merged picture was redrawn in the file. This is what other programs will show:' ([scriptblock]::Create("  dotnet run --project $project --configuration Release --no-build -- ready/figure.psd --drawn --png figure-after.png"))
 . Step 'Proof of the way back: the saved file, with the first of its old names.' {
     Get-LayerFile ready/figure.psd | Rename-Layer -Map undo.csv -Reverse -Preview | Select-Object -First 8
 }
@@ -116,6 +117,7 @@ Title 'Where to look'
 $notes = [ordered]@{
     'figure.psd'         = 'the file as the artist left it'
     'figure-before.png'  = 'what it looks like'
+    'figure-after.png'   = 'what the file to hand over looks like'
     'sheet-before.png'   = 'its parts as they came'
     'sheet-after.png'    = 'its parts as they are handed over'
     'names.csv'          = 'the list of old and new names'

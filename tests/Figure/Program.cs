@@ -1,11 +1,12 @@
 using System.Diagnostics;
+using LayerTools.Errors;
 using LayerTools.Figure;
 using LayerTools.Figure.Parts;
 
-FigureOptions options;
 try
 {
-    options = FigureOptions.Parse(args);
+    Run(FigureOptions.Parse(args));
+    return 0;
 }
 catch (ArgumentException error)
 {
@@ -13,19 +14,29 @@ catch (ArgumentException error)
     Console.Error.WriteLine(FigureOptions.Usage);
     return 2;
 }
-
-var watch = Stopwatch.StartNew();
-var tree = Keeper.Create(options.Layers);
-if (options.PngPath is { } png)
+catch (LayeredFileException error)
 {
-    Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(png))!);
-    Preview.Write(png, tree, options.Scale / 4);
-    Console.WriteLine($"{png} shows the figure at a quarter of its size.");
+    Console.Error.WriteLine(error.Message);
+    return 1;
 }
 
-Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(options.Path))!);
-var result = FigureWriter.Write(Path.GetFullPath(options.Path), tree, options.Scale);
-foreach (var warning in result.Warnings) Console.WriteLine(warning);
-Console.WriteLine(FormattableString.Invariant(
-    $"{options.Path}: {tree.Sum(part => part.CountLayers())} layers besides groups, {new FileInfo(options.Path).Length / 1e6:0.0} MB, drawn in {watch.Elapsed.TotalSeconds:0.0} s."));
-return 0;
+static void Run(FigureOptions options)
+{
+    var path = Path.GetFullPath(options.Path);
+    if (!options.IsDrawn)
+    {
+        var watch = Stopwatch.StartNew();
+        var tree = Keeper.Create(options.Layers);
+        CreateFolder(path);
+        foreach (var warning in FigureWriter.Write(path, tree, options.Scale).Warnings) Console.WriteLine(warning);
+        Console.WriteLine(FormattableString.Invariant(
+            $"{options.Path}: {tree.Sum(part => part.CountLayers())} layers besides groups, {new FileInfo(path).Length / 1e6:0.0} MB, drawn in {watch.Elapsed.TotalSeconds:0.0} s."));
+    }
+
+    if (options.PngPath is not { } png) return;
+    CreateFolder(Path.GetFullPath(png));
+    MergedPreview.Write(path, png);
+    Console.WriteLine($"{png}: the merged picture of {options.Path}, at a quarter of its size.");
+}
+
+static void CreateFolder(string path) => Directory.CreateDirectory(Path.GetDirectoryName(path)!);
