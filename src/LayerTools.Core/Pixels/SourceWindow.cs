@@ -6,7 +6,8 @@ namespace LayerTools.Pixels;
 /// <summary>Reads a <see cref="ByteSource"/> from front to back through a buffer, so that short rows do not cost one read each.</summary>
 internal sealed class SourceWindow(ByteSource source, OpenedSources opened, long position) : IDisposable
 {
-    private const int BufferBytes = 128 << 10;
+    /// <summary>Modest, since drawing a picture keeps a thousand channels and more open at a time.</summary>
+    private const int BufferBytes = 32 << 10;
 
     private byte[] buffer = [];
     private int begin;

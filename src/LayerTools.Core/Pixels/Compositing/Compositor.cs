@@ -10,8 +10,8 @@ namespace LayerTools.Pixels.Compositing;
 /// </summary>
 internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOptions? options = null)
 {
-    private const int MaxBandRows = 64;
-    private const long BandBudget = 16 << 20;
+    private const int MaxBandRows = 32;
+    private const long BandBudget = 8 << 20;
     private readonly CompositeOptions options = options ?? new CompositeOptions();
 
     /// <summary>Draws the merged picture in the file's own depth.</summary>

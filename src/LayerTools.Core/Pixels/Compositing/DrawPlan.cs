@@ -78,13 +78,15 @@ internal sealed class DrawPlan : IDisposable
 
     private DrawStep? Plan(Layer layer, Place place)
     {
-        var steps = layer.IsGroup ? PlanAll(layer) : null;
-        var area = (steps is null ? layer.Bounds : Unite(steps)).Intersect(Area);
         if (place.OpacityMatters && GetOpacity(layer) == 0) return null;
-        var mask = PlanMask(layer, ref area);
+        var steps = layer.IsGroup ? PlanAll(layer) : null;
+        var mask = StoredMask.Find(layer);
+        var area = (steps is null ? layer.Bounds : Unite(steps)).Intersect(Area);
+        if (mask is { HidesOutside: true }) area = area.Intersect(mask.Bounds);
         if (area.IsEmpty) return null;
 
-        var composition = new Composition(place.Blender, place.OpacityMatters ? GetOpacity(layer) : 1f, mask, place.Inside);
+        var coverage = mask is null ? null : new MaskCoverage(mask.Bounds.IsEmpty ? null : AddWindow(layer, mask.Role, area), mask);
+        var composition = new Composition(place.Blender, place.OpacityMatters ? GetOpacity(layer) : 1f, coverage, place.Inside);
         if (steps is null) return PlanPixels(layer, area, composition);
         return layer.BlendMode == BlendMode.PassThrough && !place.Apart ? new PassThroughStep(area, steps, composition) : new GroupStep(area, steps, composition);
     }
@@ -92,24 +94,15 @@ internal sealed class DrawPlan : IDisposable
     private LayerStep? PlanPixels(Layer layer, Bounds area, Composition composition)
     {
         var colors = new PlaneWindow?[ColorCount];
-        for (var channel = 0; channel < colors.Length; channel++) colors[channel] = AddWindow(layer, PlaneRole.Color0 + channel);
+        for (var channel = 0; channel < colors.Length; channel++) colors[channel] = AddWindow(layer, PlaneRole.Color0 + channel, area);
         var isStored = Array.Exists(colors, window => window is not null);
-        return isStored ? new LayerStep(area, new LayerPixels(colors, AddWindow(layer, PlaneRole.Alpha)), composition) : null;
+        return isStored ? new LayerStep(area, new LayerPixels(colors, AddWindow(layer, PlaneRole.Alpha, area)), composition) : null;
     }
 
-    /// <summary>The mask, and the area without what the mask hides wherever it has no samples.</summary>
-    private MaskCoverage? PlanMask(Layer layer, ref Bounds area)
-    {
-        if (StoredMask.Find(layer) is not { } mask) return null;
-        var coverage = new MaskCoverage(mask.Bounds.IsEmpty ? null : AddWindow(layer, mask.Role), mask);
-        if (coverage.HidesOutside) area = area.Intersect(mask.Bounds);
-        return coverage;
-    }
-
-    private PlaneWindow? AddWindow(Layer layer, PlaneRole role)
+    private PlaneWindow? AddWindow(Layer layer, PlaneRole role, Bounds area)
     {
         if (layer.FindPlane(role) is null) return null;
-        var window = new PlaneWindow(reader, layer, role, file.BitDepth, Area);
+        var window = new PlaneWindow(reader, layer, role, file.BitDepth, area);
         windows.Add(window);
         return window;
     }

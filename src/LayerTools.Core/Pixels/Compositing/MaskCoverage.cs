@@ -5,9 +5,6 @@ internal sealed class MaskCoverage(PlaneWindow? samples, StoredMask mask)
 {
     private readonly float outside = mask.DefaultColor / (float)byte.MaxValue;
 
-    /// <summary>Whether nothing is seen where the mask has no samples.</summary>
-    public bool HidesOutside => Weigh(outside) == 0f;
-
     /// <summary>Multiplies the first <paramref name="count"/> pixels' alpha by the mask at canvas column <paramref name="x"/> and after.</summary>
     public void Apply(float[] alpha, int x, int y, int count, float[] scratch)
     {
@@ -15,9 +12,6 @@ internal sealed class MaskCoverage(PlaneWindow? samples, StoredMask mask)
         if (samples is null) values.Fill(outside);
         else samples.Read(y, x, values, outside);
 
-        for (var i = 0; i < values.Length; i++) alpha[i] *= Weigh(values[i]);
+        for (var i = 0; i < values.Length; i++) alpha[i] *= mask.Weigh(values[i]);
     }
-
-    /// <summary>A mask of less than full density hides less.</summary>
-    private float Weigh(float value) => 1f - (mask.Density * (mask.IsInverted ? value : 1f - value));
 }

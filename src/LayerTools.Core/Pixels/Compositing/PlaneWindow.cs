@@ -1,3 +1,4 @@
+using System.Buffers;
 using LayerTools.Model;
 
 namespace LayerTools.Pixels.Compositing;
@@ -20,7 +21,7 @@ internal sealed class PlaneWindow : IDisposable
     /// <param name="layer">The layer whose channel it is.</param>
     /// <param name="role">Which of its channels.</param>
     /// <param name="bitDepth">Bits of one sample.</param>
-    /// <param name="area">Canvas rectangle that will be drawn; rows above and below are not read.</param>
+    /// <param name="area">Canvas rectangle whose samples will be asked for; rows above and below are not read.</param>
     public PlaneWindow(PixelReader reader, Layer layer, PlaneRole role, int bitDepth, Bounds area)
     {
         this.reader = reader;
@@ -56,7 +57,12 @@ internal sealed class PlaneWindow : IDisposable
         rows ??= Open();
         var rowBytes = checked((int)RowBytes);
         var needed = checked(rowBytes * (to - from));
-        if (buffer.Length < needed) buffer = new byte[needed];
+        if (buffer.Length < needed)
+        {
+            Forget();
+            buffer = ArrayPool<byte>.Shared.Rent(needed);
+        }
+
         for (var row = from; row < to; row++) rows.ReadRow(buffer.AsSpan((row - from) * rowBytes, rowBytes));
         bufferTop = from;
         if (to == endRow) Close();
@@ -65,7 +71,7 @@ internal sealed class PlaneWindow : IDisposable
     /// <summary>Frees the rows once the band they belong to is drawn and no other will need them.</summary>
     public void Release(int bottom)
     {
-        if (bottom >= endRow) buffer = [];
+        if (bottom >= endRow) Forget();
     }
 
     /// <summary>The stored samples of a run of pixels, all of which must lie inside <see cref="Bounds"/>.</summary>
@@ -94,7 +100,7 @@ internal sealed class PlaneWindow : IDisposable
     public void Dispose()
     {
         Close();
-        buffer = [];
+        Forget();
     }
 
     private PlaneRows Open()
@@ -102,6 +108,12 @@ internal sealed class PlaneWindow : IDisposable
         var opened = reader.OpenRows(layer, role) ?? throw new InvalidOperationException("Only channels that the layer has get a window.");
         opened.SkipRows(firstRow - Bounds.Top);
         return opened;
+    }
+
+    private void Forget()
+    {
+        if (buffer.Length > 0) ArrayPool<byte>.Shared.Return(buffer);
+        buffer = [];
     }
 
     private void Close()

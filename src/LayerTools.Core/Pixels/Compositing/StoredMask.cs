@@ -10,6 +10,12 @@ namespace LayerTools.Pixels.Compositing;
 /// <param name="Density">How strongly it works, 0 to 1.</param>
 internal sealed record StoredMask(PlaneRole Role, Bounds Bounds, byte DefaultColor, bool IsInverted, float Density)
 {
+    /// <summary>Whether nothing is seen where the mask has no samples.</summary>
+    public bool HidesOutside => Weigh(DefaultColor / (float)byte.MaxValue) == 0f;
+
+    /// <summary>What a sample lets through, 0 to 1. A mask of less than full density hides less.</summary>
+    public float Weigh(float sample) => 1f - (Density * (IsInverted ? sample : 1f - sample));
+
     /// <summary>
     /// The mask that counts; null if there is none or it is switched off. A vector mask arrives here as samples that the writing program
     /// rendered into the user mask's channel (flag 8). A shape's own pixels are cut out by its path already, so that for a shape only
