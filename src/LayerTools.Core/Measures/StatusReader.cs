@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using LayerTools.Edits;
 using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Names;

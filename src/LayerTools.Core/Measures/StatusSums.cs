@@ -11,6 +11,7 @@ public sealed class StatusSums(StatusGrouping grouping)
 
     private readonly Dictionary<string, StatusSum> sums = new(StringComparer.Ordinal);
     private readonly List<(int Order, string Key)> keys = [];
+    private readonly HashSet<string> known = new(StringComparer.Ordinal);
 
     /// <summary>Takes one status in.</summary>
     public void Add(LayerStatus status)
@@ -26,14 +27,26 @@ public sealed class StatusSums(StatusGrouping grouping)
         if (!sums.TryGetValue(key, out var sum))
         {
             sums.Add(key, sum = new StatusSum());
-            keys.Add((FindOrder(status), key));
+            if (grouping == StatusGrouping.Group) AddGroupsAround(key);
+            AddKey(FindOrder(status), key);
         }
 
         sum.Add(status);
     }
 
-    /// <summary>The sums so far: files and groups in the order they came; left, right, central; marks by their number.</summary>
-    public IReadOnlyList<StatusSummary> Summarize() => [.. keys.OrderBy(item => item.Order).Select(item => sums[item.Key].Summarize(item.Key))];
+    /// <summary>The sums so far: files in the order they came; groups likewise, each before the groups in it; left, right, central; marks by their number.</summary>
+    public IReadOnlyList<StatusSummary> Summarize() => [.. keys.OrderBy(item => item.Order).Where(item => sums.ContainsKey(item.Key)).Select(item => sums[item.Key].Summarize(item.Key))];
+
+    /// <summary>Keeps a place in front of the group for those around it, since their own layers may come later.</summary>
+    private void AddGroupsAround(string path)
+    {
+        for (var end = path.IndexOf('/'); end >= 0; end = path.IndexOf('/', end + 1)) AddKey(0, path.Substring(0, end));
+    }
+
+    private void AddKey(int order, string key)
+    {
+        if (known.Add(key)) keys.Add((order, key));
+    }
 
     private int FindOrder(LayerStatus status) => grouping switch
     {

@@ -54,6 +54,14 @@ public class StatusSumsTests
     }
 
     [Fact]
+    public void A_group_comes_before_the_groups_in_it()
+    {
+        var file = File(Group("Body", Group("Arm", Group("Hand", Pixel("Thumb")), Pixel("Sleeve")), Pixel("Skin")), Group("Hat", Group("Band", Pixel("Knot"))));
+
+        Assert.Equal(["Body", "Body/Arm", "Body/Arm/Hand", "Hat/Band"], Sum(StatusGrouping.Group, file).Select(sum => sum.Key));
+    }
+
+    [Fact]
     public void By_side_over_files_leaves_unknown_parts_out_of_the_percentages_and_says_so()
     {
         var sums = Sum(StatusGrouping.Side, Unmarked(), Marked());

@@ -1,9 +1,9 @@
-using LayerTools.Edits;
+using LayerTools.Model;
 using LayerTools.Tests.Support;
 using Xunit;
 using static LayerTools.Tests.Support.ModelBuilder;
 
-namespace LayerTools.Tests.Edits;
+namespace LayerTools.Tests.Model;
 
 public class OppositesTests
 {

@@ -1,7 +1,6 @@
-using LayerTools.Model;
 using LayerTools.Names;
 
-namespace LayerTools.Edits;
+namespace LayerTools.Model;
 
 /// <summary>
 /// Finds the layer on the other side for each sided layer of a file, as the tree stood when this was made.
@@ -46,7 +45,7 @@ internal sealed class Opposites
         var there = found.Where(other => other.Parent == nearest).ToList();
 
         // Several layers of one name pair up in stack order.
-        var twins = layer.Parent!.GetChildren().Where(other => NameRules.AreSame(other.Name, layer.Name)).ToList();
+        var twins = layer.Parent!.GetChildren().Where(other => string.Equals(other.Name, layer.Name, StringComparison.OrdinalIgnoreCase)).ToList();
         return there[Math.Min(twins.IndexOf(layer), there.Count - 1)];
     }
 

@@ -1,6 +1,4 @@
-using LayerTools.Model;
-
-namespace LayerTools.Edits;
+namespace LayerTools.Model;
 
 /// <summary>Puts the layers that a user chose in order.</summary>
 internal static class Selection
