@@ -129,6 +129,16 @@ public class CompositorTests
         Assert.Equal([255, 255, 50, 50], RenderGrey(Grey(4, 1, shade, group)));
     }
 
+    /// <summary>Seen in files: an empty clipped layer does not make the group apart from what is behind it.</summary>
+    [Fact]
+    public void An_empty_clipped_layer_leaves_its_base_as_it_is()
+    {
+        var empty = ModelBuilder.Other(LayerKind.Pixel, "Nothing painted").With(layer => layer.Clipped = true);
+        var group = Group("Head", BlendMode.PassThrough, Even("Shade", Canvas, 51).With(layer => layer.BlendMode = BlendMode.Multiply));
+
+        Assert.Equal(20, RenderGrey(Grey(4, 1, empty, group, Even("Skin", Canvas, 100)))[0]);
+    }
+
     [Fact]
     public void Pass_through_groups_let_layers_mix_with_what_is_behind_and_isolated_ones_do_not()
     {
