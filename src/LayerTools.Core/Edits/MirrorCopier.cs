@@ -62,6 +62,7 @@ internal sealed class MirrorCopier
             Clipped = source.Clipped,
             BlendMode = source.BlendMode,
             Locked = source.Locked,
+            LockFlags = source.LockFlags,
             OpacityByte = source.OpacityByte,
             FillOpacity = source.FillOpacity,
         };
