@@ -101,6 +101,30 @@ public class MirrorPixelsTests
         }
     }
 
+    public static TheoryData<string> Fixtures() => [.. SharedFiles.Fixtures];
+
+    [Theory]
+    [MemberData(nameof(Fixtures))]
+    public void Reflections_are_read_back_as_they_were_saved(string path)
+    {
+        using var folder = new TemporaryFolder();
+        var file = LayerFiles.Read(path);
+        foreach (var layer in file.GetChildren()) layer.Name = $"Part {layer.LayerNumber} L";
+        MirrorEditTests.Mirror(file, new MirrorEdit());
+        LayerFiles.Save(file, folder["again.psd"], new SaveOptions());
+
+        var again = LayerFiles.Read(folder["again.psd"]);
+        Assert.Equal(file.Sketch(), again.Sketch());
+        using var one = new PixelReader(file);
+        using var two = new PixelReader(again);
+        foreach (var (saved, read) in file.GetLayers().Zip(again.GetLayers()))
+        {
+            Assert.Equal((saved.Id, saved.Kind, saved.Mark, saved.Mask), (read.Id, read.Kind, read.Mark, read.Mask));
+            Assert.Equal(saved.Planes.Select(plane => plane.Role), read.Planes.Select(plane => plane.Role));
+            foreach (var plane in saved.Planes) Assert.Equal(one.ReadPlane(saved, plane.Role), two.ReadPlane(read, plane.Role));
+        }
+    }
+
     private static LayerFile TryRead(string path)
     {
         try

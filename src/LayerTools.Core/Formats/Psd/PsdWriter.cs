@@ -158,17 +158,29 @@ internal sealed class PsdWriter
     private List<PsdRecord> ListRecords()
     {
         var frontToBack = new List<PsdRecord>(detail.StraysInFront);
-        foreach (var layer in file.GetChildren()) AddRecords(layer, frontToBack);
+        AddRecords(file.Root, isLast: true, frontToBack);
         frontToBack.Reverse();
         return frontToBack;
     }
 
-    private void AddRecords(Layer layer, List<PsdRecord> frontToBack)
+    /// <param name="group">The group whose layers are added.</param>
+    /// <param name="isLast">Whether nothing follows the group, not even the end of a group around it.</param>
+    /// <param name="frontToBack">Gets the records.</param>
+    private void AddRecords(Layer group, bool isLast, List<PsdRecord> frontToBack)
     {
-        var layerDetail = (PsdLayerDetail)layer.Detail;
-        frontToBack.Add(builder.Build(layer));
-        foreach (var child in layer.GetChildren()) AddRecords(child, frontToBack);
-        if (layerDetail.Closing is { } closing) frontToBack.Add(closing);
-        frontToBack.AddRange(layerDetail.StraysBehind);
+        var children = group.GetChildren();
+        for (var i = 0; i < children.Count; i++)
+        {
+            var layer = children[i];
+            var layerDetail = (PsdLayerDetail)layer.Detail;
+            var isOpenToTheEnd = isLast && i == children.Count - 1 && layerDetail.Closing is null;
+            frontToBack.Add(builder.Build(layer));
+            AddRecords(layer, isOpenToTheEnd, frontToBack);
+            if (layer.IsGroup && !isOpenToTheEnd) frontToBack.Add(layerDetail.Closing ?? CreateClosing());
+            frontToBack.AddRange(layerDetail.StraysBehind);
+        }
     }
+
+    /// <summary>The end of a group that was never ended, once an edit put something behind it.</summary>
+    private PsdRecord CreateClosing() => ((PsdLayerDetail)detail.CreateLayerDetail(LayerKind.Group)).Closing!;
 }
