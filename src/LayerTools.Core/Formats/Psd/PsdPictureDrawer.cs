@@ -43,17 +43,18 @@ internal sealed class PsdPictureDrawer(LayerFile file, OpenedSources opened, Spo
         var drawn = colors + (withAlpha ? 1 : 0);
         using var reader = new PixelReader(file);
         using var writer = new PictureWriter(header, ChooseCompression(), spool);
-        var compositor = new Compositor(file, reader);
-        compositor.Render(withAlpha, band =>
+        var thumbnail = new Compositor(file, reader).RenderWithRaster(withAlpha, Write, PsdThumbnail.LongestSide, PsdThumbnail.LongestSide);
+        if (header.Channels > drawn) MoveChannels(writer, drawn, header.Channels);
+        return new PsdPicture(writer.Complete(), [.. FlagPicture(isReal: true), .. ReplaceThumbnail(thumbnail)]);
+
+        void Write(MergedBand band)
         {
             for (var channel = 0; channel < drawn; channel++)
             {
                 var rows = band.GetRows(channel);
                 for (var row = 0; row < band.RowCount; row++) writer.WriteRow(channel, rows.Slice(row * band.RowBytes, band.RowBytes));
             }
-        });
-        if (header.Channels > drawn) MoveChannels(writer, drawn, header.Channels);
-        return new PsdPicture(writer.Complete(), [.. FlagPicture(isReal: true), .. DrawThumbnail(compositor)]);
+        }
     }
 
     private Compression ChooseCompression() => detail.MergedPicture.Length == 0 ? Compression.PackBits : new StoredPicture(detail, opened, file.Path).Compression;
@@ -110,9 +111,6 @@ internal sealed class PsdPictureDrawer(LayerFile file, OpenedSources opened, Spo
         return [(PsdResource.Version, data)];
     }
 
-    private List<(ushort, byte[])> DrawThumbnail(Compositor compositor)
-    {
-        if (detail.Find(PsdResource.Thumbnail) is null) return [];
-        return [(PsdResource.Thumbnail, PsdThumbnail.Encode(compositor.RenderRaster(PsdThumbnail.LongestSide, PsdThumbnail.LongestSide)))];
-    }
+    private List<(ushort, byte[])> ReplaceThumbnail(Raster thumbnail) =>
+        detail.Find(PsdResource.Thumbnail) is null ? [] : [(PsdResource.Thumbnail, PsdThumbnail.Encode(thumbnail))];
 }

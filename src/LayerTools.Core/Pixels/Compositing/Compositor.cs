@@ -23,7 +23,7 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
         using var plan = CreatePlan();
         if (plan.Area.IsEmpty) return;
         var maxRows = ChooseBandRows(plan);
-        Draw(plan, maxRows, new MergedSink(plan.ColorCount, withAlpha, plan.Area.Width, file.BitDepth, maxRows, consume));
+        Draw(plan, maxRows, CreateMerged(plan, withAlpha, maxRows, consume));
     }
 
     /// <summary>Draws the picture small: in its own proportions, at most as large as given, never enlarged.</summary>
@@ -32,13 +32,22 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
     /// <exception cref="Errors.LayeredFileException">A channel is damaged, the file changed on disk, or its colours cannot be drawn.</exception>
     public Raster RenderRaster(int maxWidth, int maxHeight)
     {
-        if (maxWidth < 1) throw new ArgumentOutOfRangeException(nameof(maxWidth));
-        if (maxHeight < 1) throw new ArgumentOutOfRangeException(nameof(maxHeight));
         using var plan = CreatePlan();
         if (plan.Area.IsEmpty) return new Raster(0, 0);
-        var sink = new ShrinkSink(plan.ColorCount, plan.Area.Width, plan.Area.Height, maxWidth, maxHeight, isLinear: file.BitDepth == 32);
-        Draw(plan, ChooseBandRows(plan), sink);
-        return sink.Raster;
+        var small = CreateSmall(plan, maxWidth, maxHeight);
+        Draw(plan, ChooseBandRows(plan), small);
+        return small.Raster;
+    }
+
+    /// <summary>Draws the merged picture as <see cref="Render"/> does and, from the same rows, a small one as <see cref="RenderRaster"/> does.</summary>
+    public Raster RenderWithRaster(bool withAlpha, Action<MergedBand> consume, int maxWidth, int maxHeight)
+    {
+        using var plan = CreatePlan();
+        if (plan.Area.IsEmpty) return new Raster(0, 0);
+        var maxRows = ChooseBandRows(plan);
+        var small = CreateSmall(plan, maxWidth, maxHeight);
+        Draw(plan, maxRows, new SinkPair(small, CreateMerged(plan, withAlpha, maxRows, consume)));
+        return small.Raster;
     }
 
     /// <summary>As many rows as fit the budget where most channels meet.</summary>
@@ -60,6 +69,16 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
         }
 
         return (int)Math.Min(Math.Max(BandBudget / most, 1), Math.Min(MaxBandRows, plan.Area.Height));
+    }
+
+    private MergedSink CreateMerged(DrawPlan plan, bool withAlpha, int maxRows, Action<MergedBand> consume) =>
+        new(plan.ColorCount, withAlpha, plan.Area.Width, file.BitDepth, maxRows, consume);
+
+    private ShrinkSink CreateSmall(DrawPlan plan, int maxWidth, int maxHeight)
+    {
+        if (maxWidth < 1) throw new ArgumentOutOfRangeException(nameof(maxWidth));
+        if (maxHeight < 1) throw new ArgumentOutOfRangeException(nameof(maxHeight));
+        return new ShrinkSink(plan.ColorCount, plan.Area.Width, plan.Area.Height, maxWidth, maxHeight, isLinear: file.BitDepth == 32);
     }
 
     private DrawPlan CreatePlan()

@@ -8,7 +8,7 @@ internal interface IRowSink
     /// <param name="count">Its rows.</param>
     void BeginBand(int top, int count);
 
-    /// <summary>Takes a premultiplied row of the band. Rows come in any order and from several threads at a time.</summary>
+    /// <summary>Takes a premultiplied row of the band. Rows come in any order and from several threads at a time. The sink may change it.</summary>
     void Accept(int row, PixelRow pixels);
 
     /// <summary>All rows of the band were taken.</summary>

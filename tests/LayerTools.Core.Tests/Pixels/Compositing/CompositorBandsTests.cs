@@ -43,6 +43,19 @@ public class CompositorBandsTests
         Assert.Equal(Height, next);
     }
 
+    [Fact]
+    public void Both_pictures_from_one_drawing_are_as_from_two()
+    {
+        var file = CreateNoise();
+        using var reader = new PixelReader(file);
+        var red = new List<int>();
+
+        var small = new Compositor(file, reader).RenderWithRaster(withAlpha: true, band => red.AddRange(band.GetRows(0).ToArray().Select(value => (int)value)), 64, 64);
+
+        Assert.Equal(Picture.Render(file, withAlpha: true)[0], red);
+        Assert.Equal(Shrink(file, 2), small.Pixels);
+    }
+
     /// <summary>Every pixel once more, by the formulas of the standard in plain double arithmetic.</summary>
     [Fact]
     public void Long_rows_and_many_bands_agree_with_pixel_by_pixel_arithmetic()
