@@ -5,6 +5,7 @@ namespace LayerTools.Model;
 /// <summary>
 /// Finds the layer on the other side for each sided layer of a file, as the tree stood when this was made.
 /// It is the one that has the swapped name and lies in the same groups, where each sided group may be the same or its opposite.
+/// The side may be written another way, and so may what joins words: <c>leg_R</c> is the opposite of <c>Leg L</c>, unless there is a <c>Leg R</c> beside it.
 /// </summary>
 internal sealed class Opposites
 {
@@ -14,7 +15,7 @@ internal sealed class Opposites
     {
         foreach (var layer in file.GetLayers())
         {
-            var key = CreateKey(layer.Parent, layer.Name);
+            var key = CreateKey(layer, layer.Side);
             if (!byKey.TryGetValue(key, out var layers)) byKey.Add(key, layers = []);
             layers.Add(layer);
         }
@@ -38,14 +39,23 @@ internal sealed class Opposites
 
     private Layer? Look(Layer layer, Func<Layer, bool> isCandidate)
     {
-        if (!byKey.TryGetValue(CreateKey(layer.Parent, SideName.Swap(layer.Name)), out var found)) return null;
+        var opposite = layer.Side switch { Side.Left => Side.Right, Side.Right => Side.Left, _ => Side.None };
+        if (!byKey.TryGetValue(CreateKey(layer, opposite), out var found)) return null;
         var nearest = found.Where(isCandidate)
             .OrderByDescending(other => CountSwappedGroups(layer, other)).ThenByDescending(other => other.Parent == layer.Parent).FirstOrDefault()?.Parent;
         if (nearest is null) return null;
         var there = found.Where(other => other.Parent == nearest).ToList();
+        var twins = layer.Parent!.GetChildren().Where(other => other.Side == layer.Side && AreSame(Spell(other), Spell(layer))).ToList();
+
+        // One that is written the same way comes before others.
+        var swapped = SideName.Swap(layer.Name);
+        if (there.Exists(other => AreSame(other.Name, swapped)))
+        {
+            there.RemoveAll(other => !AreSame(other.Name, swapped));
+            twins.RemoveAll(other => !AreSame(other.Name, layer.Name));
+        }
 
         // Several layers of one name pair up in stack order.
-        var twins = layer.Parent!.GetChildren().Where(other => string.Equals(other.Name, layer.Name, StringComparison.OrdinalIgnoreCase)).ToList();
         return there[Math.Min(twins.IndexOf(layer), there.Count - 1)];
     }
 
@@ -60,16 +70,24 @@ internal sealed class Opposites
         return count;
     }
 
-    /// <summary>The path to a name, with every right-hand group on the way written as its left-hand one.</summary>
-    private static string CreateKey(Layer? parent, string name)
+    private static bool AreSame(string one, string two) => string.Equals(one, two, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>A sided name without its side and with one kind of joint between words; other names as they are.</summary>
+    private static string Spell(Layer layer) => layer.Side == Side.None ? layer.Name : new string([.. layer.BaseName.Select(letter => letter is '_' or '-' or '.' or '\u3000' ? ' ' : letter)]);
+
+    /// <summary>The path to a layer as if it had a side, with sided groups on the way as if they had none but were marked.</summary>
+    private static string CreateKey(Layer layer, Side side)
     {
-        var segments = new List<string> { name };
-        for (var group = parent; group is { IsRoot: false }; group = group.Parent)
+        const char Separator = '\0';
+        var segments = new List<string> { $"{Escape(layer)}{Separator}{side}" };
+        for (var group = layer.Parent; group is { IsRoot: false }; group = group.Parent)
         {
-            segments.Add(group.Side == Side.Right ? SideName.Swap(group.Name) : group.Name);
+            segments.Add($"{Escape(group)}{Separator}{(group.Side == Side.None ? "" : "sided")}");
         }
 
         segments.Reverse();
-        return string.Join("/", segments.Select(segment => segment.Replace("/", "\\/")));
+        return string.Join("/", segments);
+
+        static string Escape(Layer layer) => Spell(layer).Replace("/", "\\/");
     }
 }

@@ -65,4 +65,20 @@ public class OppositesTests
         Assert.Null(opposites.FindAcross(file.Find("Nose")));
         Assert.Null(opposites.Find(file.Find("Arm L/Hand")));
     }
+
+    [Fact]
+    public void Find_knows_other_ways_to_write_the_side_and_to_join_words()
+    {
+        var file = File(
+            Pixel("Leg L"), Pixel("leg_R"), Pixel("boot_shine_L"), Pixel("右 boot shine"), Group("Arm L", Pixel("LeftHand")), Group("arm(R)", Pixel("hand.R")),
+            Pixel("Ear L"), Pixel("ear_R"), Pixel("Ear R"));
+        var opposites = new Opposites(file);
+
+        Assert.Equal("leg_R", opposites.Find(file.Find("Leg L"))?.Name);
+        Assert.Equal("Leg L", opposites.Find(file.Find("leg_R"))?.Name);
+        Assert.Equal("右 boot shine", opposites.Find(file.Find("boot_shine_L"))?.Name);
+        Assert.Equal("arm(R)/hand.R", opposites.Find(file.Find("Arm L/LeftHand"))?.LayerPath);
+        Assert.Equal("Ear R", opposites.Find(file.Find("Ear L"))?.Name);
+        Assert.Equal("Ear L", opposites.Find(file.Find("ear_R"))?.Name);
+    }
 }
