@@ -108,5 +108,5 @@ public static class Views
     public static string DescribeKey(StatusSummary summary) => System.IO.Path.IsPathRooted(summary.Key) ? System.IO.Path.GetFileName(summary.Key) : OneLine(summary.Key);
 
     /// <summary>A name on one line: control characters become visible signs.</summary>
-    public static string OneLine(string? name) => name is null ? string.Empty : string.Concat(name.Select(letter => letter < ' ' ? (char)(0x2400 + letter) : letter == 0x7F ? '\u2421' : letter));
+    public static string OneLine(string? name) => PrintableText.Of(name);
 }

@@ -1,3 +1,5 @@
+using LayerTools.Names;
+
 namespace LayerTools.Errors;
 
 /// <summary>A layered file that cannot be read, edited or written. The message names file, place and remedy.</summary>
@@ -46,6 +48,6 @@ public class LayeredFileException : Exception
     private static string Describe(string? path, string section, long offset, string problem, string remedy)
     {
         var place = offset < 0 ? section : FormattableString.Invariant($"{section}, byte {offset}");
-        return string.Join(" ", new[] { path is null ? $"{place}:" : $"{path}: {place}:", problem, remedy }.Where(part => part.Length > 0));
+        return PrintableText.Of(string.Join(" ", new[] { path is null ? $"{place}:" : $"{path}: {place}:", problem, remedy }.Where(part => part.Length > 0)));
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using LayerTools.Edits;
 using LayerTools.Model;
+using LayerTools.Names;
 
 namespace LayerTools.Binding;
 
@@ -71,6 +72,6 @@ internal sealed class EditRunner(LayerToolsCommand command, string action)
             (_, null) => $" removed: '{step.Old}'",
             _ => $" '{step.Old}' -> '{step.New}'",
         };
-        return $"{place}: {step.Property}{values}";
+        return PrintableText.Of($"{place}: {step.Property}{values}");
     }
 }

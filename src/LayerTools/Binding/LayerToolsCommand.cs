@@ -1,5 +1,6 @@
 using System.Management.Automation;
 using LayerTools.Errors;
+using LayerTools.Names;
 
 namespace LayerTools.Binding;
 
@@ -47,6 +48,6 @@ public abstract class LayerToolsCommand : PSCmdlet
     /// <summary>Writes warnings that an operation gave, each naming its file.</summary>
     internal void WriteWarnings(string fileName, IEnumerable<string> warnings)
     {
-        foreach (var warning in warnings) WriteWarning(warning.Contains(fileName) ? warning : $"{fileName}: {warning}");
+        foreach (var warning in warnings) WriteWarning(PrintableText.Of(warning.Contains(fileName) ? warning : $"{fileName}: {warning}"));
     }
 }
