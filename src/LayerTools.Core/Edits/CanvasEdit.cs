@@ -85,7 +85,7 @@ public sealed class CanvasEdit : LayerEdit
         const string Remedy = "Choose a smaller shift.";
         foreach (var layer in file.GetLayers())
         {
-            var areas = new[] { layer.Bounds, layer.Mask?.Bounds ?? Bounds.Empty, layer.Mask?.CombinedBounds ?? Bounds.Empty };
+            var areas = new[] { layer.Bounds, layer.Mask?.Bounds ?? Bounds.Empty, layer.Mask?.PaintedBounds ?? Bounds.Empty };
             if (!areas.All(area => CanShift(area, right, down))) refusal.Add($"'{layer.LayerPath}' would leave the range of coordinates", Remedy);
         }
 
@@ -113,7 +113,7 @@ public sealed class CanvasEdit : LayerEdit
             if (layer.Mask is { } mask)
             {
                 mask.Bounds = Move(mask.Bounds, right, down);
-                if (mask.CombinedBounds is { } combined) mask.CombinedBounds = Move(combined, right, down);
+                if (mask.PaintedBounds is { } painted) mask.PaintedBounds = Move(painted, right, down);
             }
 
             layer.Detail.Recanvas(right, down, file.Width, file.Height, width, height);

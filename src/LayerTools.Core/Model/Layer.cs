@@ -148,7 +148,7 @@ public sealed class Layer
     internal Bounds GetPlaneBounds(PlaneRole role) => role switch
     {
         PlaneRole.UserMask => Mask?.Bounds ?? Bounds.Empty,
-        PlaneRole.CombinedMask => Mask?.CombinedBounds ?? Mask?.Bounds ?? Bounds.Empty,
+        PlaneRole.PaintedMask => Mask?.PaintedBounds ?? Mask?.Bounds ?? Bounds.Empty,
         _ => Bounds,
     };
 

@@ -29,7 +29,7 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
         var blank = plane.Role switch
         {
             PlaneRole.UserMask => layer.Mask?.DefaultColor ?? 0,
-            PlaneRole.CombinedMask => layer.Mask?.CombinedDefaultColor ?? 0,
+            PlaneRole.PaintedMask => layer.Mask?.PaintedDefaultColor ?? 0,
             _ => (byte)0,
         };
         return PlaneRows.Open(plane, layer.GetPlaneBounds(plane.Role), file.BitDepth, file.Format, blank, opened, PlanePlace.Of(layer, plane));

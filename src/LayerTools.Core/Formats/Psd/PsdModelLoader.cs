@@ -41,7 +41,7 @@ internal static class PsdModelLoader
             Locked = (record.Flags & PsdRecord.TransparencyLocked) != 0,
             Planes = [.. record.Planes],
         };
-        PsdMaskData.Load(record.MaskData, HasCombinedMask(record), out var mask);
+        PsdMaskData.Load(record.MaskData, HasPaintedMask(record), out var mask);
         layer.Mask = mask;
         foreach (var block in record.Blocks)
         {
@@ -51,7 +51,7 @@ internal static class PsdModelLoader
         return layer;
     }
 
-    public static bool HasCombinedMask(PsdRecord record) => record.Planes.Any(plane => plane.Role == PlaneRole.CombinedMask);
+    public static bool HasPaintedMask(PsdRecord record) => record.Planes.Any(plane => plane.Role == PlaneRole.PaintedMask);
 
     private static PsdHabits TellHabits(IReadOnlyList<PsdRecord> records)
     {

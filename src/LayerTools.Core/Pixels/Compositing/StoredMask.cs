@@ -27,8 +27,8 @@ internal sealed record StoredMask(PlaneRole Role, Bounds Bounds, byte DefaultCol
         var density = (mask.UserDensity ?? byte.MaxValue) / (float)byte.MaxValue;
         if (layer.Kind == LayerKind.Shape && mask.IsRendered)
         {
-            if (mask.CombinedBounds is not { } bounds || (mask.CombinedFlags & LayerMask.DisabledFlag) != 0) return null;
-            return new StoredMask(PlaneRole.CombinedMask, bounds, mask.CombinedDefaultColor, (mask.CombinedFlags & LayerMask.InvertedFlag) != 0, density);
+            if (mask.PaintedBounds is not { } bounds || (mask.PaintedFlags & LayerMask.DisabledFlag) != 0) return null;
+            return new StoredMask(PlaneRole.PaintedMask, bounds, mask.PaintedDefaultColor, (mask.PaintedFlags & LayerMask.InvertedFlag) != 0, density);
         }
 
         return mask.IsDisabled ? null : new StoredMask(PlaneRole.UserMask, mask.Bounds, mask.DefaultColor, mask.IsInverted, density);

@@ -29,7 +29,7 @@ public class StoredMaskTests
     {
         var found = StoredMask.Find(Create(LayerKind.Shape, LayerMask.RenderedFlag, Painted))!;
 
-        Assert.Equal((PlaneRole.CombinedMask, Painted, (byte)255), (found.Role, found.Bounds, found.DefaultColor));
+        Assert.Equal((PlaneRole.PaintedMask, Painted, (byte)255), (found.Role, found.Bounds, found.DefaultColor));
     }
 
     [Fact]
@@ -41,6 +41,6 @@ public class StoredMaskTests
 
     private static Layer Create(LayerKind kind, byte flags, Bounds? painted, byte paintedFlags = 0) => new(kind, "Arm", new StubLayerDetail())
     {
-        Mask = new LayerMask { Bounds = Rendered, Flags = flags, CombinedBounds = painted, CombinedDefaultColor = 255, CombinedFlags = paintedFlags },
+        Mask = new LayerMask { Bounds = Rendered, Flags = flags, PaintedBounds = painted, PaintedDefaultColor = 255, PaintedFlags = paintedFlags },
     };
 }
