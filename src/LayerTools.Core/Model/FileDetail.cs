@@ -1,3 +1,5 @@
+using LayerTools.Model.Fills;
+
 namespace LayerTools.Model;
 
 /// <summary>What a file format keeps with a file beyond the model, in the format's own form.</summary>
@@ -5,6 +7,9 @@ internal abstract class FileDetail
 {
     /// <summary>Ids that the file uses for things that are no layers of the model.</summary>
     public abstract IEnumerable<int> HiddenIds { get; }
+
+    /// <summary>A pattern that the file holds; null where it has none of that name, or none that can be drawn.</summary>
+    public virtual Pattern? FindPattern(string id) => null;
 
     /// <summary>Moves the file's own paths and pictures when the canvas changes; whole pixels.</summary>
     public abstract void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight);

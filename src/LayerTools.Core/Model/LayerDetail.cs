@@ -1,3 +1,6 @@
+using LayerTools.Model.Effects;
+using LayerTools.Model.Fills;
+
 namespace LayerTools.Model;
 
 /// <summary>What a file format keeps with a layer beyond the model, in the format's own form.</summary>
@@ -5,6 +8,14 @@ internal abstract class LayerDetail
 {
     /// <summary>What the layer uses beyond plain pixels.</summary>
     public abstract LayerFeatures Features { get; }
+
+    /// <summary>What fills the layer where it is described and not painted; null for a layer of pixels.</summary>
+    /// <param name="file">The format's part of the file that the layer is in.</param>
+    public virtual Fill? GetFill(FileDetail file) => null;
+
+    /// <summary>The layer's effects that are switched on, back to front; those before the first that lies on the layer lie behind it.</summary>
+    /// <param name="file">The format's part of the file that the layer is in.</param>
+    public virtual IReadOnlyList<Effect> GetEffects(FileDetail file) => [];
 
     /// <summary>A copy for a new layer; ids are the model's business.</summary>
     public abstract LayerDetail Copy();

@@ -1,4 +1,6 @@
 using LayerTools.Model;
+using LayerTools.Model.Effects;
+using LayerTools.Model.Fills;
 
 namespace LayerTools.Tests.Support;
 
@@ -9,9 +11,17 @@ internal sealed class StubLayerDetail : LayerDetail
 
     public List<string> Calls { get; private set; } = [];
 
+    public Fill? Described { get; set; }
+
+    public IReadOnlyList<Effect> Effects { get; set; } = [];
+
     public override LayerFeatures Features => Uses;
 
-    public override LayerDetail Copy() => new StubLayerDetail { Uses = Uses, Calls = [.. Calls] };
+    public override Fill? GetFill(FileDetail file) => Described;
+
+    public override IReadOnlyList<Effect> GetEffects(FileDetail file) => Effects;
+
+    public override LayerDetail Copy() => new StubLayerDetail { Uses = Uses, Described = Described, Effects = Effects, Calls = [.. Calls] };
 
     public override void Reflect(int doubledAxis, int canvasWidth) => Calls.Add($"Reflect {doubledAxis} {canvasWidth}");
 

@@ -10,7 +10,8 @@ internal static class LayerTraits
     private static readonly string[] TextKeys = ["TySh", "tySh"];
     private static readonly string[] PlacedKeys = ["SoLd", "SoLE", "PlLd", "plLd"];
     private static readonly string[] FillKeys = ["SoCo", "GdFl", "PtFl"];
-    private static readonly string[] ShapeOnlyKeys = ["vscg", "vstk", "vogk"];
+    private const string StrokedFillKey = "vscg";
+    private static readonly string[] ShapeOnlyKeys = [StrokedFillKey, "vstk", "vogk"];
 
     private static readonly string[] AdjustmentKeys =
     [
@@ -29,6 +30,7 @@ internal static class LayerTraits
         if (TellDividerType(record) is DividerBlock.OpenGroup or DividerBlock.ClosedGroup) return LayerKind.Group;
         if (record.Has(TextKeys)) return LayerKind.Text;
         if (record.Has(PlacedKeys)) return LayerKind.Placed;
+        if (record.Has(StrokedFillKey)) return LayerKind.Shape;
         if (record.Has(FillKeys)) return record.Has(VectorMaskBlock.Keys) || record.Has(ShapeOnlyKeys) ? LayerKind.Shape : LayerKind.Fill;
         return record.Has(AdjustmentKeys) ? LayerKind.Adjustment : LayerKind.Pixel;
     }
@@ -47,7 +49,7 @@ internal static class LayerTraits
             if (record.Has(key) && !VectorMaskBlock.IsDisabled(record.GetData(key))) features |= LayerFeatures.VectorMask;
         }
 
-        if (record.Has([.. FillKeys, .. AdjustmentKeys])) features |= LayerFeatures.LiveContent;
+        if (record.Has([.. FillKeys, StrokedFillKey, .. AdjustmentKeys])) features |= LayerFeatures.LiveContent;
         if (HasUnusualRanges(record.BlendingRanges)) features |= LayerFeatures.BlendingRanges;
         if (FirstByte(record, "knko") is not (null or 0)) features |= LayerFeatures.Knockout;
         if (FirstByte(record, "clbl") is 0) features |= LayerFeatures.ClippedApart;

@@ -1,5 +1,8 @@
+using System.Buffers.Binary;
 using LayerTools.Formats.Psd.Blocks;
+using LayerTools.Formats.Psd.Patterns;
 using LayerTools.Model;
+using LayerTools.Model.Fills;
 
 namespace LayerTools.Formats.Psd;
 
@@ -48,6 +51,11 @@ internal sealed class PsdFileDetail : FileDetail
 
     /// <summary>Whether the stored merged picture lies otherwise than the canvas.</summary>
     public bool HasMovedCanvas(LayerFile file) => CanvasShift != (0, 0) || (file.Width, file.Height) != (Header.Width, Header.Height);
+
+    /// <summary>The angle of the light that effects share, degrees. Files without it mean 30 (PSD File Formats Specification, 'Image Resource IDs').</summary>
+    public double LightAngle => Find(PsdResource.LightAngle)?.Data is MemoryBytes { Bytes.Length: >= 4 } data ? BinaryPrimitives.ReadInt32BigEndian(data.Bytes) : 30;
+
+    public override Pattern? FindPattern(string id) => PatternBlocks.Find(Blocks, id);
 
     public override void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight)
     {

@@ -1,5 +1,8 @@
 using LayerTools.Formats.Psd.Blocks;
+using LayerTools.Formats.Psd.Descriptors;
 using LayerTools.Model;
+using LayerTools.Model.Effects;
+using LayerTools.Model.Fills;
 
 namespace LayerTools.Formats.Psd;
 
@@ -26,6 +29,10 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
     public IReadOnlyList<PsdRecord> StraysBehind { get; set; } = [];
 
     public override LayerFeatures Features => features ??= LayerTraits.TellFeatures(record);
+
+    public override Fill? GetFill(FileDetail file) => DescriptorBlocks.ReadFill(record, (PsdFileDetail)file);
+
+    public override IReadOnlyList<Effect> GetEffects(FileDetail file) => DescriptorBlocks.ReadEffects(record, (PsdFileDetail)file);
 
     public override LayerDetail Copy() => new PsdLayerDetail(WithoutId(record), Closing is null ? null : WithoutId(Closing));
 

@@ -1,4 +1,5 @@
 using LayerTools.Model;
+using LayerTools.Pixels.Compositing.Fills;
 
 namespace LayerTools.Pixels.Compositing;
 
@@ -42,7 +43,7 @@ public static class CompositorSupport
         var features = layer.Detail.Features;
         var isPassThroughGroup = layer.IsGroup && layer.BlendMode == BlendMode.PassThrough;
         if (layer.Kind == LayerKind.Adjustment) yield return "adjustment layer";
-        if (layer.Kind is LayerKind.Fill or LayerKind.Shape && !HasStoredPixels(layer)) yield return "live content without stored pixels";
+        if (DrawPlan.IsLiveFill(layer) && FindFillReason(layer) is { } fillReason) yield return fillReason;
         if (!isPassThroughGroup && Blenders.TryGet(layer.BlendMode) is null) yield return $"blend mode {layer.BlendMode}";
         if (layer.FillOpacity < byte.MaxValue && !Blenders.FillActsAsOpacity(layer.BlendMode)) yield return $"fill opacity in blend mode {layer.BlendMode}";
         if (layer.Mask is { IsDisabled: false, UserFeather: not (null or 0) }) yield return "feathered mask";
@@ -58,7 +59,8 @@ public static class CompositorSupport
 
     /// <summary>Whether the samples show what the path does: in a shape's own pixels, else in a rendered mask. See <see cref="StoredMask"/>.</summary>
     private static bool IsRendered(Layer layer) =>
-        layer.Kind == LayerKind.Shape ? HasStoredPixels(layer) : layer.Mask is { IsRendered: true } && layer.FindPlane(PlaneRole.UserMask) is not null;
+        layer.Kind == LayerKind.Shape ? DrawPlan.HasStoredPixels(layer) : layer.Mask is { IsRendered: true } && layer.FindPlane(PlaneRole.UserMask) is not null;
 
-    private static bool HasStoredPixels(Layer layer) => !layer.Bounds.IsEmpty && layer.Planes.Exists(plane => plane.Role >= PlaneRole.Color0 && plane.StoredLength > 2);
+    private static string? FindFillReason(Layer layer) =>
+        layer.GetFile() is { } file && layer.Detail.GetFill(file.Detail) is { } fill ? FillPixels.FindReason(fill, file) : "live content without stored pixels";
 }

@@ -1,4 +1,5 @@
 using LayerTools.Model;
+using LayerTools.Pixels.Compositing.Fills;
 
 namespace LayerTools.Pixels.Compositing;
 
@@ -35,6 +36,11 @@ internal sealed class DrawPlan : IDisposable
 
     /// <summary>1 for grey, 3 for red, green and blue.</summary>
     public static int GetColorCount(LayerFile file) => file.ColorMode == ColorMode.Grayscale ? 1 : 3;
+
+    /// <summary>Whether the layer is a fill whose look the file only describes.</summary>
+    public static bool IsLiveFill(Layer layer) => layer.Kind is LayerKind.Fill or LayerKind.Shape && !HasStoredPixels(layer);
+
+    public static bool HasStoredPixels(Layer layer) => !layer.Bounds.IsEmpty && layer.Planes.Exists(plane => plane.Role >= PlaneRole.Color0 && plane.StoredLength > 2);
 
     public void Dispose()
     {
@@ -81,13 +87,13 @@ internal sealed class DrawPlan : IDisposable
         if (place.OpacityMatters && GetOpacity(layer) == 0) return null;
         var steps = layer.IsGroup ? PlanAll(layer) : null;
         var mask = StoredMask.Find(layer);
-        var area = (steps is null ? layer.Bounds : Unite(steps)).Intersect(Area);
+        var area = (steps is null ? GetPixelBounds(layer) : Unite(steps)).Intersect(Area);
         if (mask is { HidesOutside: true }) area = area.Intersect(mask.Bounds);
         if (area.IsEmpty) return null;
 
         var coverage = mask is null ? null : new MaskCoverage(mask.Bounds.IsEmpty ? null : AddWindow(layer, mask.Role, area), mask);
         var composition = new Composition(place.Blender, place.OpacityMatters ? GetOpacity(layer) : 1f, coverage, place.Inside);
-        if (steps is null) return PlanPixels(layer, area, composition);
+        if (steps is null) return IsLiveFill(layer) ? PlanFill(layer, area, composition) : PlanPixels(layer, area, composition);
         return layer.BlendMode == BlendMode.PassThrough && !place.Apart ? new PassThroughStep(area, steps, composition) : new GroupStep(area, steps, composition);
     }
 
@@ -98,6 +104,19 @@ internal sealed class DrawPlan : IDisposable
         var isStored = Array.Exists(colors, window => window is not null);
         return isStored ? new LayerStep(area, new LayerPixels(colors, AddWindow(layer, PlaneRole.Alpha, area)), composition) : null;
     }
+
+    private LayerStep? PlanFill(Layer layer, Bounds area, Composition composition) =>
+        layer.Detail.GetFill(file.Detail) is { } fill && FillPixels.Create(fill, file, GetFillBox(layer)) is { } pixels ? new LayerStep(area, pixels, composition) : null;
+
+    /// <summary>What a gradient is fitted into: the canvas, or the part of it that a mask leaves. (Observed in a real file.)</summary>
+    private Bounds GetFillBox(Layer layer)
+    {
+        var canvas = new Bounds(0, 0, file.Width, file.Height);
+        return StoredMask.Find(layer) is { HidesOutside: true } mask ? mask.Bounds.Intersect(canvas) : canvas;
+    }
+
+    /// <summary>A fill that was not also stored as pixels reaches everywhere.</summary>
+    private Bounds GetPixelBounds(Layer layer) => IsLiveFill(layer) ? Area : layer.Bounds;
 
     private PlaneWindow? AddWindow(Layer layer, PlaneRole role, Bounds area)
     {

@@ -2,8 +2,8 @@ using LayerTools.Model;
 
 namespace LayerTools.Pixels.Compositing;
 
-/// <summary>A layer's own pixels.</summary>
-internal sealed class LayerStep(Bounds area, LayerPixels pixels, Composition composition) : DrawStep(area)
+/// <summary>A layer's own pixels, stored or described.</summary>
+internal sealed class LayerStep(Bounds area, PixelSource pixels, Composition composition) : DrawStep(area)
 {
     protected override void DrawRow(PixelRow target, int y, Workspace workspace)
     {

@@ -13,6 +13,8 @@ internal sealed class DescriptorInput(byte[] bytes, int position, string section
 
     public byte ReadByte() => Take(1)[0];
 
+    public short ReadInt16() => BinaryPrimitives.ReadInt16BigEndian(Take(2));
+
     public int ReadInt32() => BinaryPrimitives.ReadInt32BigEndian(Take(4));
 
     public long ReadInt64() => BinaryPrimitives.ReadInt64BigEndian(Take(8));
@@ -39,6 +41,11 @@ internal sealed class DescriptorInput(byte[] bytes, int position, string section
     }
 
     public byte[] ReadBytes() => Take(ReadInt32()).ToArray();
+
+    public void Skip(int count) => Take(count);
+
+    /// <summary>A length byte, then as many bytes.</summary>
+    public string ReadPascal() => ReadAscii(ReadByte());
 
     /// <summary>A count of things that take at least so many bytes each.</summary>
     public int ReadCount(int leastBytes)
