@@ -129,7 +129,7 @@ public sealed class FillPixelsTests
         var unreadable = new Layer(LayerKind.Fill, "Sky", new StubLayerDetail { Described = new UndrawnFill("gradient of noise") });
         var lost = new Layer(LayerKind.Fill, "Cloth", new StubLayerDetail { Described = new PatternFill("gone", 1, 0, 0) });
 
-        Assert.Equal(["Sky: gradient of noise", "Cloth: pattern that the file does not hold in a usable form"], CompositorSupport.FindUnsupported(Picture.Grey(4, 1, lost, unreadable)));
+        Assert.Equal(["Sky: gradient of noise", "Cloth: pattern that the file does not hold in a usable form"], CompositorSupport.FindUnsupported(Picture.Grey(4, 1, unreadable, lost)));
     }
 
     private static FillColor Grey(float value) => new(value, value, value);
