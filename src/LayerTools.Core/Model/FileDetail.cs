@@ -11,6 +11,9 @@ internal abstract class FileDetail
     /// <summary>A pattern that the file holds; null where it has none of that name, or none that can be drawn.</summary>
     public virtual Pattern? FindPattern(string id) => null;
 
+    /// <summary>The embedded colour profile (ICC.1); null if there is none.</summary>
+    public virtual ByteSource? ColorProfile => null;
+
     /// <summary>Moves the file's own paths and pictures when the canvas changes; whole pixels.</summary>
     public abstract void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight);
 

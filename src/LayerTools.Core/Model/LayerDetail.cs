@@ -1,3 +1,4 @@
+using LayerTools.Model.Adjustments;
 using LayerTools.Model.Effects;
 using LayerTools.Model.Fills;
 
@@ -16,6 +17,9 @@ internal abstract class LayerDetail
     /// <summary>The layer's effects that are switched on, back to front; those before the first that lies on the layer lie behind it.</summary>
     /// <param name="file">The format's part of the file that the layer is in.</param>
     public virtual IReadOnlyList<Effect> GetEffects(FileDetail file) => [];
+
+    /// <summary>What the layer does to the colours below it; null if nothing, or nothing that is understood.</summary>
+    public virtual Adjustment? Adjustment => null;
 
     /// <summary>A copy for a new layer; ids are the model's business.</summary>
     public abstract LayerDetail Copy();

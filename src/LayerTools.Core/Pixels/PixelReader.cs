@@ -1,6 +1,7 @@
 using LayerTools.Errors;
 using LayerTools.Formats;
 using LayerTools.Model;
+using LayerTools.Pixels.Colors;
 
 namespace LayerTools.Pixels;
 
@@ -12,6 +13,8 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
 {
     /// <summary>The longest array the runtime makes.</summary>
     private const long LongestArray = 0x7FFFFFC7;
+
+    private const long LargestProfile = 16 << 20;
 
     private readonly OpenedSources opened = new();
     private readonly ReadLimits limits = limits ?? ReadLimits.Default;
@@ -72,6 +75,11 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
         else Fill(layer, PlaneRole.Alpha, raster, [3]);
         return raster;
     }
+
+    /// <summary>The file's colour profile; null if it has none.</summary>
+    /// <exception cref="LayeredFileException">The file changed on disk.</exception>
+    public ColorProfile? ReadProfile() =>
+        file.Detail.ColorProfile is { Length: <= LargestProfile } profile ? new ColorProfile(profile.ReadAll(opened)) : null;
 
     public void Dispose() => opened.Dispose();
 

@@ -1,4 +1,5 @@
 using LayerTools.Model;
+using LayerTools.Model.Adjustments;
 using LayerTools.Model.Effects;
 using LayerTools.Model.Fills;
 
@@ -8,6 +9,8 @@ namespace LayerTools.Tests.Support;
 internal sealed class StubLayerDetail : LayerDetail
 {
     public LayerFeatures Uses { get; set; }
+
+    public Adjustment? Changes { get; set; }
 
     public List<string> Calls { get; private set; } = [];
 
@@ -21,7 +24,9 @@ internal sealed class StubLayerDetail : LayerDetail
 
     public override IReadOnlyList<Effect> GetEffects(FileDetail file) => Effects;
 
-    public override LayerDetail Copy() => new StubLayerDetail { Uses = Uses, Described = Described, Effects = Effects, Calls = [.. Calls] };
+    public override Adjustment? Adjustment => Changes;
+
+    public override LayerDetail Copy() => new StubLayerDetail { Uses = Uses, Described = Described, Effects = Effects, Changes = Changes, Calls = [.. Calls] };
 
     public override void Reflect(int doubledAxis, int canvasWidth) => Calls.Add($"Reflect {doubledAxis} {canvasWidth}");
 

@@ -44,6 +44,8 @@ internal sealed class PsdFileDetail : FileDetail
 
     public override IEnumerable<int> HiddenIds => Closings.Select(record => LayerIdBlock.Read(record.GetData("lyid"))).OfType<int>();
 
+    public override ByteSource? ColorProfile => Find(PsdResource.ColorProfile)?.Data;
+
     public IReadOnlyList<PsdRecord> Closings { get; set; } = [];
 
     /// <summary>How far the canvas's content has moved since it was stored, px.</summary>

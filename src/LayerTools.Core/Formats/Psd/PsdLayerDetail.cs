@@ -1,6 +1,8 @@
 using LayerTools.Formats.Psd.Blocks;
+using LayerTools.Formats.Psd.Blocks.Adjustments;
 using LayerTools.Formats.Psd.Descriptors;
 using LayerTools.Model;
+using LayerTools.Model.Adjustments;
 using LayerTools.Model.Effects;
 using LayerTools.Model.Fills;
 
@@ -11,6 +13,7 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
 {
     private PsdRecord record = record;
     private LayerFeatures? features;
+    private Lazy<Adjustment?> adjustment = new(() => AdjustmentBlocks.Read(record));
 
     public PsdRecord Record
     {
@@ -19,6 +22,7 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
         {
             record = value;
             features = null;
+            adjustment = new Lazy<Adjustment?>(() => AdjustmentBlocks.Read(value));
         }
     }
 
@@ -33,6 +37,8 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
     public override Fill? GetFill(FileDetail file) => DescriptorBlocks.ReadFill(record, (PsdFileDetail)file);
 
     public override IReadOnlyList<Effect> GetEffects(FileDetail file) => DescriptorBlocks.ReadEffects(record, (PsdFileDetail)file);
+
+    public override Adjustment? Adjustment => adjustment.Value;
 
     public override LayerDetail Copy() => new PsdLayerDetail(WithoutId(record), Closing is null ? null : WithoutId(Closing));
 

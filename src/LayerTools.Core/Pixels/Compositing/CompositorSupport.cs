@@ -1,4 +1,5 @@
 using LayerTools.Model;
+using LayerTools.Pixels.Compositing.Adjustments;
 using LayerTools.Pixels.Compositing.Fills;
 
 namespace LayerTools.Pixels.Compositing;
@@ -17,6 +18,15 @@ public static class CompositorSupport
         Inspect(file.GetChildren(), found);
         return found;
     }
+
+    /// <summary>What is drawn by a formula that neither a specification nor measurement confirms: for each visible layer its path and what it is.</summary>
+    /// <param name="file">The file.</param>
+    public static IReadOnlyList<string> FindNotes(LayerFile file) =>
+    [
+        .. file.GetLayers().Reverse()
+            .Where(layer => layer is { EffectivelyVisible: true, OpacityByte: > 0 } && layer.Detail.Adjustment is { } adjustment && CanAdjust(layer) && !ColorAdjusters.IsKnown(adjustment))
+            .Select(layer => $"{layer.LayerPath}: {layer.Detail.Adjustment!.Words}, drawn by a formula of our own, may look somewhat different where the file was made"),
+    ];
 
     private static void Inspect(IReadOnlyList<Layer> layers, List<string> found)
     {
@@ -42,7 +52,8 @@ public static class CompositorSupport
     {
         var features = layer.Detail.Features;
         var isPassThroughGroup = layer.IsGroup && layer.BlendMode == BlendMode.PassThrough;
-        if (layer.Kind == LayerKind.Adjustment) yield return "adjustment layer";
+        if (layer.Kind == LayerKind.Adjustment && !CanAdjust(layer)) yield return "adjustment layer";
+        if (layer.Kind == LayerKind.Adjustment && hasClipped) yield return "layers clipped to an adjustment layer";
         if (DrawPlan.IsLiveFill(layer) && FindFillReason(layer) is { } fillReason) yield return fillReason;
         if (!isPassThroughGroup && Blenders.TryGet(layer.BlendMode) is null) yield return $"blend mode {layer.BlendMode}";
         if (layer.FillOpacity < byte.MaxValue && !Blenders.FillActsAsOpacity(layer.BlendMode)) yield return $"fill opacity in blend mode {layer.BlendMode}";
@@ -56,6 +67,8 @@ public static class CompositorSupport
         if (features.HasFlag(LayerFeatures.Artboard)) yield return "artboard";
         if (features.HasFlag(LayerFeatures.ClippedApart) && hasClipped) yield return "clipped layers that blend apart from their base";
     }
+
+    private static bool CanAdjust(Layer layer) => layer.Detail.Adjustment is { } adjustment && layer.File is { } file && ColorAdjusters.CanDraw(adjustment, file.ColorMode);
 
     /// <summary>Whether the samples show what the path does: in a shape's own pixels, else in a rendered mask. See <see cref="StoredMask"/>.</summary>
     private static bool IsRendered(Layer layer) =>

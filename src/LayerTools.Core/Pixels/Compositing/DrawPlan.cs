@@ -1,4 +1,6 @@
 using LayerTools.Model;
+using LayerTools.Pixels.Colors;
+using LayerTools.Pixels.Compositing.Adjustments;
 using LayerTools.Pixels.Compositing.Fills;
 
 namespace LayerTools.Pixels.Compositing;
@@ -10,6 +12,7 @@ internal sealed class DrawPlan : IDisposable
     private readonly PixelReader reader;
     private readonly Func<Layer, bool> shows;
     private readonly List<PlaneWindow> windows = [];
+    private LightCurve? curve;
 
     private DrawPlan(LayerFile file, PixelReader reader, CompositeOptions options)
     {
@@ -73,7 +76,8 @@ internal sealed class DrawPlan : IDisposable
         var inside = PlanEach(clipped, inside: true).ToList();
         if (inside.Count == 0) return Plan(below, new Place(GetBlender(below), OpacityMatters: true, Inside: false, Apart: false));
         if (Plan(below, Base) is not { } step) return null;
-        return new GroupStep(step.Area, [step, .. inside], new Composition(GetBlender(below), GetOpacity(below), Mask: null, Inside: false));
+        var cut = inside.Select(each => each is AdjustmentStep adjustment ? adjustment.Within(step.Area) : each);
+        return new GroupStep(step.Area, [step, .. cut], new Composition(GetBlender(below), GetOpacity(below), Mask: null, Inside: false));
     }
 
     /// <summary>Layers one by one, back to front. Those with nothing to be clipped to are drawn as if they were not clipped.</summary>
@@ -92,9 +96,18 @@ internal sealed class DrawPlan : IDisposable
         if (area.IsEmpty) return null;
 
         var coverage = mask is null ? null : new MaskCoverage(mask.Bounds.IsEmpty ? null : AddWindow(layer, mask.Role, area), mask);
-        var composition = new Composition(place.Blender, place.OpacityMatters ? GetOpacity(layer) : 1f, coverage, place.Inside);
+        var composition = new Composition(place.Blender, place.OpacityMatters ? GetOpacity(layer) : 1f, coverage, place.Inside || layer.Kind == LayerKind.Adjustment);
+        if (layer.Kind == LayerKind.Adjustment) return PlanAdjustment(layer, area, composition);
         if (steps is null) return IsLiveFill(layer) ? PlanFill(layer, area, composition) : PlanPixels(layer, area, composition);
         return layer.BlendMode == BlendMode.PassThrough && !place.Apart ? new PassThroughStep(area, steps, composition) : new GroupStep(area, steps, composition);
+    }
+
+    private AdjustmentStep? PlanAdjustment(Layer layer, Bounds area, Composition composition)
+    {
+        if (layer.Detail.Adjustment is not { } adjustment || !ColorAdjusters.CanDraw(adjustment, file.ColorMode)) return null;
+        curve ??= reader.ReadProfile()?.FindLightCurve() ?? LightCurve.Srgb;
+        var adjuster = ColorAdjusters.Create(adjustment, new AdjusterContext(file.ColorMode, file.BitDepth, curve));
+        return new AdjustmentStep(area, adjuster, composition);
     }
 
     private LayerStep? PlanPixels(Layer layer, Bounds area, Composition composition)
@@ -115,8 +128,8 @@ internal sealed class DrawPlan : IDisposable
         return StoredMask.Find(layer) is { HidesOutside: true } mask ? mask.Bounds.Intersect(canvas) : canvas;
     }
 
-    /// <summary>A fill that was not also stored as pixels reaches everywhere.</summary>
-    private Bounds GetPixelBounds(Layer layer) => IsLiveFill(layer) ? Area : layer.Bounds;
+    /// <summary>An adjustment, and a fill that was not also stored as pixels, reach everywhere.</summary>
+    private Bounds GetPixelBounds(Layer layer) => layer.Kind == LayerKind.Adjustment || IsLiveFill(layer) ? Area : layer.Bounds;
 
     private PlaneWindow? AddWindow(Layer layer, PlaneRole role, Bounds area)
     {

@@ -25,7 +25,7 @@ internal sealed class GroupStep(Bounds area, IReadOnlyList<DrawStep> steps, Comp
         workspace.Return(together);
     }
 
-    private static bool IsTransparent(ReadOnlySpan<float> alpha)
+    internal static bool IsTransparent(ReadOnlySpan<float> alpha)
     {
         foreach (var value in alpha)
         {
@@ -36,7 +36,7 @@ internal sealed class GroupStep(Bounds area, IReadOnlyList<DrawStep> steps, Comp
     }
 
     /// <summary>Takes pixels out of premultiplication, so that a group mixes as a layer does.</summary>
-    private static void Straighten(PixelRow premultiplied, int at, PixelRow straight, int count)
+    internal static void Straighten(PixelRow premultiplied, int at, PixelRow straight, int count)
     {
         for (var i = 0; i < count; i += Vector<float>.Count)
         {

