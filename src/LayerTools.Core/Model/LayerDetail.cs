@@ -21,6 +21,12 @@ internal abstract class LayerDetail
     /// <summary>What the layer does to the colours below it; null if nothing, or nothing that is understood.</summary>
     public virtual Adjustment? Adjustment => null;
 
+    /// <summary>The path of the layer's vector mask, also of one that is switched off; null if it has none.</summary>
+    public abstract VectorPath? VectorPath { get; }
+
+    /// <summary>How the layer blends beyond mode and opacity.</summary>
+    public abstract BlendingRules Blending { get; }
+
     /// <summary>A copy for a new layer; ids are the model's business.</summary>
     public abstract LayerDetail Copy();
 

@@ -18,7 +18,15 @@ internal sealed class StubLayerDetail : LayerDetail
 
     public IReadOnlyList<Effect> Effects { get; set; } = [];
 
+    public VectorPath? Path { get; set; }
+
+    public BlendingRules Rules { get; set; } = BlendingRules.None;
+
     public override LayerFeatures Features => Uses;
+
+    public override VectorPath? VectorPath => Path;
+
+    public override BlendingRules Blending => Rules;
 
     public override Fill? GetFill(FileDetail file) => Described;
 
@@ -26,7 +34,7 @@ internal sealed class StubLayerDetail : LayerDetail
 
     public override Adjustment? Adjustment => Changes;
 
-    public override LayerDetail Copy() => new StubLayerDetail { Uses = Uses, Described = Described, Effects = Effects, Changes = Changes, Calls = [.. Calls] };
+    public override LayerDetail Copy() => new StubLayerDetail { Uses = Uses, Described = Described, Effects = Effects, Changes = Changes, Path = Path, Rules = Rules, Calls = [.. Calls] };
 
     public override void Reflect(int doubledAxis, int canvasWidth) => Calls.Add($"Reflect {doubledAxis} {canvasWidth}");
 

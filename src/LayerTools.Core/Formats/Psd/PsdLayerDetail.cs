@@ -32,6 +32,10 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
     /// <summary>Group ends without a group, found directly behind this layer and written there again.</summary>
     public IReadOnlyList<PsdRecord> StraysBehind { get; set; } = [];
 
+    public override VectorPath? VectorPath => VectorMaskBlock.Find(record);
+
+    public override BlendingRules Blending => BlendingRecord.Read(record);
+
     public override LayerFeatures Features => features ??= LayerTraits.TellFeatures(record);
 
     public override Fill? GetFill(FileDetail file) => DescriptorBlocks.ReadFill(record, (PsdFileDetail)file);

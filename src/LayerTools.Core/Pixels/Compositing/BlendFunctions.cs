@@ -2,7 +2,7 @@ using System.Numerics;
 
 namespace LayerTools.Pixels.Compositing;
 
-/// <summary>The separable blend modes, formulas as in W3C Compositing and Blending Level 1, section 9.1.</summary>
+/// <summary>The separable blend modes of W3C Compositing and Blending Level 1, formulas as in its section 9.1.</summary>
 internal static class BlendFunctions
 {
     private static Vector<float> MultiplyOrScreen(Vector<float> color, Vector<float> chooser)

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace LayerTools.Pixels.Compositing;
 
 /// <summary>
@@ -15,4 +17,14 @@ internal abstract class Blender
 
     /// <summary>The source inside the target: the target's colour changes as if it were opaque, its opacity stays.</summary>
     public abstract void DrawInside(PixelRow target, int at, PixelRow source, int count);
+
+    /// <summary>A last word on the source's opacity, by the pixels' place on the canvas; most modes have none.</summary>
+    public virtual void Settle(float[] alpha, int x, int y, int count)
+    {
+        // Opacity is what layer, masks and opacities make it.
+    }
+
+    /// <summary>Undoes premultiplication; what is fully transparent has no colour and becomes 0.</summary>
+    protected static Vector<float> Straighten(Vector<float> premultiplied, Vector<float> alpha) =>
+        Vector.ConditionalSelect(Vector.GreaterThan(alpha, Vector<float>.Zero), premultiplied / alpha, Vector<float>.Zero);
 }

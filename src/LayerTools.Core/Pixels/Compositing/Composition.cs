@@ -3,9 +3,9 @@ namespace LayerTools.Pixels.Compositing;
 /// <summary>How a piece of picture joins what lies below it.</summary>
 /// <param name="Blender">Its blend mode.</param>
 /// <param name="Opacity">0 to 1.</param>
-/// <param name="Mask">Its user mask, or null.</param>
+/// <param name="Mask">Its masks, or null.</param>
 /// <param name="Inside">Whether it may only change colours, because it is clipped to what lies below.</param>
-internal sealed record Composition(Blender Blender, float Opacity, MaskCoverage? Mask, bool Inside)
+internal sealed record Composition(Blender Blender, float Opacity, ICoverage? Mask, bool Inside)
 {
     /// <summary>Whether opaque pixels simply replace what lies below.</summary>
     public bool Replaces { get; } = Blender is NormalBlender && Opacity >= 1f && Mask is null && !Inside;
@@ -14,6 +14,7 @@ internal sealed record Composition(Blender Blender, float Opacity, MaskCoverage?
     public void Draw(PixelRow target, PixelRow piece, int y, int count, Workspace workspace)
     {
         Weaken(piece.Alpha, piece.Left, y, count, workspace);
+        Blender.Settle(piece.Alpha, piece.Left, y, count);
         piece.ClearTail(count);
         var at = piece.Left - target.Left;
         if (Inside) Blender.DrawInside(target, at, piece, count);
@@ -23,7 +24,7 @@ internal sealed record Composition(Blender Blender, float Opacity, MaskCoverage?
     /// <summary>Multiplies coverage by mask and opacity.</summary>
     public void Weaken(float[] alpha, int x, int y, int count, Workspace workspace)
     {
-        Mask?.Apply(alpha, x, y, count, workspace.MaskValues);
+        Mask?.Apply(alpha, x, y, count, workspace);
         if (Opacity >= 1f) return;
         for (var i = 0; i < count; i++) alpha[i] *= Opacity;
     }

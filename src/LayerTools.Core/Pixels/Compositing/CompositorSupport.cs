@@ -56,10 +56,7 @@ public static class CompositorSupport
         if (layer.Kind == LayerKind.Adjustment && hasClipped) yield return "layers clipped to an adjustment layer";
         if (DrawPlan.IsLiveFill(layer) && FindFillReason(layer) is { } fillReason) yield return fillReason;
         if (!isPassThroughGroup && Blenders.TryGet(layer.BlendMode) is null) yield return $"blend mode {layer.BlendMode}";
-        if (layer.FillOpacity < byte.MaxValue && !Blenders.FillActsAsOpacity(layer.BlendMode)) yield return $"fill opacity in blend mode {layer.BlendMode}";
-        if (layer.Mask is { IsDisabled: false, UserFeather: not (null or 0) }) yield return "feathered mask";
-        if (features.HasFlag(LayerFeatures.VectorMask) && !IsRendered(layer)) yield return "vector mask without stored samples";
-        if (features.HasFlag(LayerFeatures.VectorMask) && layer.Mask is { HasVectorSoftening: true }) yield return "vector mask with density or feather";
+        if (layer is { Kind: LayerKind.Shape, HasStoredPixels: true, Mask.HasVectorSoftening: true }) yield return "shape with density or feather";
         if (features.HasFlag(LayerFeatures.Effects)) yield return "layer effects";
         if (features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges";
         if (features.HasFlag(LayerFeatures.Knockout)) yield return "knockout";
@@ -69,10 +66,6 @@ public static class CompositorSupport
     }
 
     private static bool CanAdjust(Layer layer) => layer.Detail.Adjustment is { } adjustment && layer.File is { } file && ColorAdjusters.CanDraw(adjustment, file.ColorMode);
-
-    /// <summary>Whether the samples show what the path does: in a shape's own pixels, else in a rendered mask. See <see cref="StoredMask"/>.</summary>
-    private static bool IsRendered(Layer layer) =>
-        layer.Kind == LayerKind.Shape ? DrawPlan.HasStoredPixels(layer) : layer.Mask is { IsRendered: true } && layer.FindPlane(PlaneRole.UserMask) is not null;
 
     private static string? FindFillReason(Layer layer) =>
         layer.GetFile() is { } file && layer.Detail.GetFill(file.Detail) is { } fill ? FillPixels.FindReason(fill, file) : "live content without stored pixels";

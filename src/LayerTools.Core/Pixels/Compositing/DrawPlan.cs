@@ -11,7 +11,7 @@ internal sealed class DrawPlan : IDisposable
     private readonly LayerFile file;
     private readonly PixelReader reader;
     private readonly Func<Layer, bool> shows;
-    private readonly List<PlaneWindow> windows = [];
+    private readonly List<RowWindow> windows = [];
     private LightCurve? curve;
 
     private DrawPlan(LayerFile file, PixelReader reader, CompositeOptions options)
@@ -27,7 +27,7 @@ internal sealed class DrawPlan : IDisposable
 
     public IReadOnlyList<DrawStep> Steps { get; }
 
-    public IReadOnlyList<PlaneWindow> Windows => windows;
+    public IReadOnlyList<RowWindow> Windows => windows;
 
     public int ColorCount => GetColorCount(file);
 
@@ -41,9 +41,7 @@ internal sealed class DrawPlan : IDisposable
     public static int GetColorCount(LayerFile file) => file.ColorMode == ColorMode.Grayscale ? 1 : 3;
 
     /// <summary>Whether the layer is a fill whose look the file only describes.</summary>
-    public static bool IsLiveFill(Layer layer) => layer.Kind is LayerKind.Fill or LayerKind.Shape && !HasStoredPixels(layer);
-
-    public static bool HasStoredPixels(Layer layer) => !layer.Bounds.IsEmpty && layer.Planes.Exists(plane => plane.Role >= PlaneRole.Color0 && plane.StoredLength > 2);
+    public static bool IsLiveFill(Layer layer) => layer.Kind is LayerKind.Fill or LayerKind.Shape && !layer.HasStoredPixels;
 
     public void Dispose()
     {
@@ -55,9 +53,13 @@ internal sealed class DrawPlan : IDisposable
     private static Bounds Unite(IEnumerable<DrawStep> steps) => steps.Aggregate(Bounds.Empty, (all, step) => all.Union(step.Area));
 
     /// <summary>A mode that is not in the table is drawn as normal; whoever cannot accept that asks <see cref="CompositorSupport"/> first.</summary>
-    private static Blender GetBlender(Layer layer) => Blenders.TryGet(layer.BlendMode) ?? Blenders.Normal;
+    private static Blender GetBlender(Layer layer) =>
+        FillIsInBlender(layer) ? Blenders.TryGetFilled(layer.BlendMode, layer.FillOpacity / (float)byte.MaxValue)! : Blenders.TryGet(layer.BlendMode) ?? Blenders.Normal;
 
-    private static float GetOpacity(Layer layer) => layer.OpacityByte * layer.FillOpacity / (float)(byte.MaxValue * byte.MaxValue);
+    private static float GetOpacity(Layer layer) =>
+        layer.OpacityByte * (FillIsInBlender(layer) ? byte.MaxValue : layer.FillOpacity) / (float)(byte.MaxValue * byte.MaxValue);
+
+    private static bool FillIsInBlender(Layer layer) => layer.FillOpacity < byte.MaxValue && !Blenders.FillActsAsOpacity(layer.BlendMode);
 
     private List<DrawStep> PlanAll(Layer group)
     {
@@ -90,12 +92,14 @@ internal sealed class DrawPlan : IDisposable
     {
         if (place.OpacityMatters && GetOpacity(layer) == 0) return null;
         var steps = layer.IsGroup ? PlanAll(layer) : null;
-        var mask = StoredMask.Find(layer);
+        var masks = LayerMasks.Find(layer);
+        var path = masks.Path is null ? null : new PathFill(masks.Path.Path, file.Width, file.Height);
         var area = (steps is null ? GetPixelBounds(layer) : Unite(steps)).Intersect(Area);
-        if (mask is { HidesOutside: true }) area = area.Intersect(mask.Bounds);
+        if (masks.Stored is { HidesOutside: true, Feather: <= 0 } stored) area = area.Intersect(stored.Bounds);
+        if (masks.Path is { Density: >= 1f, Feather: <= 0 } && path!.Outside == 0f) area = area.Intersect(path.Bounds);
         if (area.IsEmpty) return null;
 
-        var coverage = mask is null ? null : new MaskCoverage(mask.Bounds.IsEmpty ? null : AddWindow(layer, mask.Role, area), mask);
+        var coverage = Join(masks.Stored is null ? null : CoverStored(layer, masks.Stored, area), path is null ? null : CoverPath(layer, masks.Path!, path, area));
         var composition = new Composition(place.Blender, place.OpacityMatters ? GetOpacity(layer) : 1f, coverage, place.Inside || layer.Kind == LayerKind.Adjustment);
         if (layer.Kind == LayerKind.Adjustment) return PlanAdjustment(layer, area, composition);
         if (steps is null) return IsLiveFill(layer) ? PlanFill(layer, area, composition) : PlanPixels(layer, area, composition);
@@ -108,6 +112,27 @@ internal sealed class DrawPlan : IDisposable
         curve ??= reader.ReadProfile()?.FindLightCurve() ?? LightCurve.Srgb;
         var adjuster = ColorAdjusters.Create(adjustment, new AdjusterContext(file.ColorMode, file.BitDepth, curve));
         return new AdjustmentStep(area, adjuster, composition);
+    }
+
+    private static ICoverage? Join(ICoverage? one, ICoverage? other) => one is null || other is null ? one ?? other : new CoveragePair(one, other);
+
+    private ICoverage CoverStored(Layer layer, StoredMask mask, Bounds area)
+    {
+        if (!(mask.Feather > 0) || mask.Bounds.IsEmpty) return new MaskCoverage(mask.Bounds.IsEmpty ? null : AddWindow(layer, mask.Role, area), mask);
+        return new SoftCoverage(AddSoft(layer, mask.Bounds, area, mask.Outside, mask.Feather, bounds => SharpRows.Read(reader, layer, mask, file.BitDepth, bounds)), mask.Density, mask.IsInverted);
+    }
+
+    private ICoverage CoverPath(Layer layer, PathMask mask, PathFill path, Bounds area)
+    {
+        if (!(mask.Feather > 0)) return new PathCoverage(path, mask.Density);
+        return new SoftCoverage(AddSoft(layer, path.Bounds, area, path.Outside, mask.Feather, bounds => SharpRows.Read(path, bounds)), mask.Density, isInverted: false);
+    }
+
+    private SoftWindow AddSoft(Layer layer, Bounds inner, Bounds area, float outside, double sigma, Func<Bounds, IEnumerable<float[]>> readRows)
+    {
+        var window = new SoftWindow(layer, inner, area, outside, sigma, readRows);
+        windows.Add(window);
+        return window;
     }
 
     private LayerStep? PlanPixels(Layer layer, Bounds area, Composition composition)
@@ -125,7 +150,7 @@ internal sealed class DrawPlan : IDisposable
     private Bounds GetFillBox(Layer layer)
     {
         var canvas = new Bounds(0, 0, file.Width, file.Height);
-        return StoredMask.Find(layer) is { HidesOutside: true } mask ? mask.Bounds.Intersect(canvas) : canvas;
+        return LayerMasks.Find(layer).Stored is { HidesOutside: true } mask ? mask.Bounds.Intersect(canvas) : canvas;
     }
 
     /// <summary>An adjustment, and a fill that was not also stored as pixels, reach everywhere.</summary>

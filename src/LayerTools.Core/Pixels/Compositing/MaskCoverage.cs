@@ -1,16 +1,13 @@
 namespace LayerTools.Pixels.Compositing;
 
-/// <summary>How much of a layer or group a mask lets through.</summary>
-internal sealed class MaskCoverage(PlaneWindow? samples, StoredMask mask)
+/// <summary>How much of a layer or group a stored mask lets through.</summary>
+internal sealed class MaskCoverage(PlaneWindow? samples, StoredMask mask) : ICoverage
 {
-    private readonly float outside = mask.DefaultColor / (float)byte.MaxValue;
-
-    /// <summary>Multiplies the first <paramref name="count"/> pixels' alpha by the mask at canvas column <paramref name="x"/> and after.</summary>
-    public void Apply(float[] alpha, int x, int y, int count, float[] scratch)
+    public void Apply(float[] alpha, int x, int y, int count, Workspace workspace)
     {
-        var values = scratch.AsSpan(0, count);
-        if (samples is null) values.Fill(outside);
-        else samples.Read(y, x, values, outside);
+        var values = workspace.MaskValues.AsSpan(0, count);
+        if (samples is null) values.Fill(mask.Outside);
+        else samples.Read(y, x, values, mask.Outside);
 
         for (var i = 0; i < values.Length; i++) alpha[i] *= mask.Weigh(values[i]);
     }

@@ -43,8 +43,4 @@ internal sealed class SeparableBlender<TFunction> : Blender
             }
         }
     }
-
-    /// <summary>Undoes premultiplication; what is fully transparent has no colour and becomes 0.</summary>
-    private static Vector<float> Straighten(Vector<float> premultiplied, Vector<float> alpha) =>
-        Vector.ConditionalSelect(Vector.GreaterThan(alpha, Vector<float>.Zero), premultiplied / alpha, Vector<float>.Zero);
 }

@@ -10,6 +10,7 @@ internal sealed class Workspace(int colorCount, Bounds area)
     public const int PieceLength = 128;
 
     private readonly Stack<PixelRow> free = new();
+    private readonly Dictionary<PathFill, PathRow> pathRows = [];
 
     /// <summary>The row that the whole picture is drawn into.</summary>
     public PixelRow Row { get; } = new(colorCount, area.Left, area.Width);
@@ -22,4 +23,24 @@ internal sealed class Workspace(int colorCount, Bounds area)
     public PixelRow Rent() => free.Count > 0 ? free.Pop() : new PixelRow(colorCount, area.Left, area.Width);
 
     public void Return(PixelRow row) => free.Push(row);
+
+    /// <summary>A path's coverage of a whole row, filled once for all pieces of it.</summary>
+    public float[] GetPathRow(PathFill fill, int y)
+    {
+        if (!pathRows.TryGetValue(fill, out var row)) pathRows[fill] = row = new PathRow(new float[area.Width]);
+        if (row.Y != y)
+        {
+            fill.Fill(y, area.Left, row.Coverage);
+            row.Y = y;
+        }
+
+        return row.Coverage;
+    }
+
+    private sealed class PathRow(float[] coverage)
+    {
+        public float[] Coverage { get; } = coverage;
+
+        public int? Y { get; set; }
+    }
 }

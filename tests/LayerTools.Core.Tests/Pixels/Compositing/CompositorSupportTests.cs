@@ -27,7 +27,6 @@ public class CompositorSupportTests
     [InlineData(LayerFeatures.Artboard, "Head/Eye: artboard")]
     [InlineData(LayerFeatures.Knockout, "Head/Eye: knockout")]
     [InlineData(LayerFeatures.ChannelRestrictions, "Head/Eye: channels left out of blending")]
-    [InlineData(LayerFeatures.VectorMask, "Head/Eye: vector mask without stored samples")]
     public void Features_that_cannot_be_drawn_are_named_with_the_layer(LayerFeatures feature, string expected)
     {
         var eye = Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = feature);
@@ -53,39 +52,10 @@ public class CompositorSupportTests
         Assert.Equal([expected], CompositorSupport.FindUnsupported(Grey(4, 1, ModelBuilder.Other(kind, "Tone"))));
 
     [Theory]
-    [InlineData(BlendMode.Dissolve)]
-    [InlineData(BlendMode.Luminosity)]
     [InlineData(BlendMode.Unknown)]
     [InlineData(BlendMode.PassThrough)]
     public void Modes_outside_the_table_are_named(BlendMode mode) =>
         Assert.Equal([$"Glow: blend mode {mode}"], CompositorSupport.FindUnsupported(Grey(4, 1, Even("Glow", Canvas, 0).With(layer => layer.BlendMode = mode))));
-
-    [Fact]
-    public void Fill_opacity_is_refused_where_it_is_more_than_opacity()
-    {
-        var file = Grey(4, 1, Even("Glow", Canvas, 0).With(layer => (layer.BlendMode, layer.FillOpacity) = (BlendMode.ColorDodge, 128)));
-
-        Assert.Equal(["Glow: fill opacity in blend mode ColorDodge"], CompositorSupport.FindUnsupported(file));
-    }
-
-    [Fact]
-    public void A_feathered_mask_is_named_unless_it_is_switched_off()
-    {
-        Layer Arm(byte flags) => Even("Arm", Canvas, 0).Masked(Canvas, 0, change: mask => (mask.UserFeather, mask.Flags) = (1.5, flags));
-
-        Assert.Equal(["Arm: feathered mask"], CompositorSupport.FindUnsupported(Grey(4, 1, Arm(0))));
-        Assert.Empty(CompositorSupport.FindUnsupported(Grey(4, 1, Arm(LayerMask.DisabledFlag))));
-    }
-
-    [Fact]
-    public void A_vector_mask_is_supported_where_its_samples_are_stored()
-    {
-        Layer Arm(double? feather) => Even("Arm", Canvas, 0).Masked(Canvas, 0, change: mask => (mask.Flags, mask.VectorFeather) = (LayerMask.RenderedFlag, feather))
-            .With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.VectorMask);
-
-        Assert.Empty(CompositorSupport.FindUnsupported(Grey(4, 1, Arm(null))));
-        Assert.Equal(["Arm: vector mask with density or feather"], CompositorSupport.FindUnsupported(Grey(4, 1, Arm(2))));
-    }
 
     [Fact]
     public void What_is_not_seen_does_not_matter()
@@ -96,7 +66,7 @@ public class CompositorSupportTests
             Group("Notes", BlendMode.PassThrough, Tone()).With(layer => layer.Visible = false),
             Tone().With(layer => layer.Clipped = true),
             Even("Base", Canvas, 0).With(layer => layer.Visible = false),
-            ModelBuilder.Other(LayerKind.Pixel, "Nothing painted").With(layer => layer.BlendMode = BlendMode.Dissolve));
+            ModelBuilder.Other(LayerKind.Pixel, "Nothing painted").With(layer => layer.BlendMode = BlendMode.Unknown));
 
         Assert.Empty(CompositorSupport.FindUnsupported(file));
     }

@@ -9,12 +9,13 @@ namespace LayerTools.Tests.Pixels.Compositing;
 /// <param name="Near">Part of the pixels whose samples are all within 3 of 255, 0 to 1.</param>
 /// <param name="NotDrawn">What the compositor says it does not draw.</param>
 /// <param name="Uses">What the file uses beyond plain layers.</param>
-internal sealed record TruthRow(string File, double Mean, int Max, double Near, IReadOnlyList<string> NotDrawn, string Uses)
+/// <param name="Reason">Why it cannot agree, though all of it is drawn; or null.</param>
+internal sealed record TruthRow(string File, double Mean, int Max, double Near, IReadOnlyList<string> NotDrawn, string Uses, string? Reason)
 {
     public const int NearDifference = 3;
 
     public bool IsTrue => Mean <= 1 && Near >= 0.99;
 
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{(IsTrue ? "ok " : "OFF")} {File,-58} {Mean,8:F3} {Max,4} {100 * Near,7:F2} %  {Uses}{(NotDrawn.Count == 0 ? "" : $"  [not drawn: {string.Join("; ", NotDrawn)}]")}");
+        string.Create(CultureInfo.InvariantCulture, $"{(IsTrue ? "ok " : "OFF")} {File,-58} {Mean,8:F3} {Max,4} {100 * Near,7:F2} %  {Uses}{(NotDrawn.Count == 0 ? "" : $"  [not drawn: {string.Join("; ", NotDrawn)}]")}{(IsTrue || Reason is null ? "" : $"  [{Reason}]")}");
 }

@@ -10,7 +10,7 @@ public class TruthTests(ITestOutputHelper output)
     private const string TableName = "truth.txt";
 
     /// <summary>The part of the files that must be true.</summary>
-    private const double Share = 0.3;
+    private const double Share = 0.69;
 
     [Fact]
     public void Files_are_drawn_as_the_programs_that_wrote_them_drew_them()
@@ -24,6 +24,7 @@ public class TruthTests(ITestOutputHelper output)
         foreach (var line in lines) output.WriteLine(line);
 
         Assert.InRange(share, Share, 1);
-        Assert.All(rows, row => Assert.True(row.IsTrue || row.Uses.Length > 0, row.ToString()));
+        // What is off is off for a reason: something that is not drawn, or one that is known.
+        Assert.All(rows, row => Assert.True(row.IsTrue || row.NotDrawn.Count > 0 || row.Reason is not null, row.ToString()));
     }
 }
