@@ -1,0 +1,106 @@
+using System.Diagnostics;
+using System.Text.Json;
+using LayerTools.Model;
+
+namespace LayerTools.Benchmarks;
+
+/// <summary>LayerTools' side of the comparison: medians over a few runs in a warm process, as JSON.</summary>
+internal static class Comparison
+{
+    private const int Runs = 7;
+
+    private static readonly JsonSerializerOptions camelCase = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
+
+    public static void Print(string path)
+    {
+        var layers = Work.ReadTree(path).LayerCount;
+        var tree = MeasureTree(path);
+        var (copy, save) = MeasureSave(path);
+        var (mirror, mirrored) = MeasureMirror(path);
+        var result = new
+        {
+            Layers = layers,
+            FileBytes = new FileInfo(path).Length,
+            TreeMs = tree,
+            TreeBytes = CountTreeBytes(path),
+            CopyMs = copy,
+            SaveMs = save,
+            MirrorMs = mirror,
+            Mirrored = mirrored,
+        };
+        Console.WriteLine(JsonSerializer.Serialize(result, camelCase));
+    }
+
+    private static double MeasureTree(string path)
+    {
+        for (var i = 0; i < 20; i++) Work.ReadTree(path);
+        return Median(Runs, () => Work.ReadTree(path));
+    }
+
+    private static long CountTreeBytes(string path)
+    {
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        Work.ReadTree(path);
+        return GC.GetAllocatedBytesForCurrentThread() - before;
+    }
+
+    /// <summary>By turns, so that what else the disk does meets both.</summary>
+    private static (double Copy, double Save) MeasureSave(string path)
+    {
+        var copied = Path.ChangeExtension(path, ".copied.psd");
+        var saved = Path.ChangeExtension(path, ".saved.psd");
+        try
+        {
+            Work.CopyWithFlush(path, copied);
+            Work.RenameAllAndSave(path, saved);
+            List<double> copies = [], saves = [];
+            for (var i = 0; i < Runs; i++)
+            {
+                copies.Add(Time(() => Work.CopyWithFlush(path, copied)));
+                saves.Add(Time(() => Work.RenameAllAndSave(path, saved)));
+            }
+
+            return (Median(copies), Median(saves));
+        }
+        finally
+        {
+            File.Delete(copied);
+            File.Delete(saved);
+        }
+    }
+
+    /// <summary>The time, and which layers of the file were reflected: their numbers before the edit.</summary>
+    private static (double Milliseconds, List<int> Mirrored) MeasureMirror(string path)
+    {
+        var file = Work.ReadTree(path);
+        var originals = file.GetLayers().Where(layer => !layer.IsGroup && !layer.Bounds.IsEmpty).Select(layer => (layer.LayerNumber, Layer: layer)).ToList();
+        var copies = Work.Mirror(file).SelectMany(copy => copy.GetLayers().Prepend(copy)).Where(copy => !copy.IsGroup).Select(copy => copy.Bounds).ToHashSet();
+        var mirrored = originals.Where(item => copies.Contains(Reflect(item.Layer.Bounds, file.Width)) && item.Layer.Side != Names.Side.Right).Select(item => item.LayerNumber).ToList();
+
+        List<double> times = [];
+        for (var i = 0; i < 3; i++)
+        {
+            var fresh = Work.ReadTree(path);
+            times.Add(Time(() => Work.Mirror(fresh)));
+        }
+
+        return (Median(times), mirrored);
+    }
+
+    private static Bounds Reflect(Bounds bounds, int width) => new(width - bounds.Right, bounds.Top, width - bounds.Left, bounds.Bottom);
+
+    private static double Median(int runs, Action work) => Median([.. Enumerable.Range(0, runs).Select(_ => Time(work))]);
+
+    private static double Median(List<double> times)
+    {
+        times.Sort();
+        return times[times.Count / 2];
+    }
+
+    private static double Time(Action work)
+    {
+        var watch = Stopwatch.StartNew();
+        work();
+        return watch.Elapsed.TotalMilliseconds;
+    }
+}
