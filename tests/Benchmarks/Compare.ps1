@@ -54,10 +54,6 @@ function New-Row([string] $What, [string] $Ours, [string] $Other, [double] $Valu
 
 $OutputFolder = (New-Item -ItemType Directory -Path $OutputFolder -Force).FullName
 [cultureinfo]::CurrentCulture = [cultureinfo]::InvariantCulture
-$files = [ordered]@{
-    100 = Get-Figure 'figure-100.psd' '--layers', '100'
-    400 = Get-Figure 'figure-400.psd' '--layers', '400'
-}
 $quarter = Get-Figure 'figure-100-quarter.psd' '--layers', '100', '--scale', '0.25'
 
 $project = "$PSScriptRoot/Benchmarks.csproj"
@@ -67,8 +63,8 @@ $readers = @(Find-OutsideReader)
 $agPsd = $readers | Where-Object Name -EQ 'ag-psd'
 $psdTools = $readers | Where-Object Name -EQ 'psd-tools'
 
-$rows = foreach ($count in $files.Keys) {
-    $file = $files[$count]
+$rows = foreach ($count in 100, 400) {
+    $file = Get-Figure "figure-$count.psd" '--layers', $count
     Write-Host "Measuring $(Split-Path $file -Leaf)."
     $own = Invoke-Tool 'dotnet', $program, 'compare', $file | ConvertFrom-Json
     $trees = @{}
