@@ -18,7 +18,11 @@ $file = Get-LayerFile -LiteralPath $Path
 [GC]::Collect()
 $idle = (Get-Process -Id $PID).WorkingSet64
 if ($Edit -eq 'rename') { $file | Rename-Layer -Match '$' -Replacement ' renamed' > $null }
-else { $file | Set-Layer -LayerNumber 1 -Visible $false > $null }
+else {
+    $seen = $file.GetLayers() | Where-Object { "$($_.Kind)" -eq 'Pixel' -and $_.EffectivelyVisible } | Select-Object -First 1
+    $file | Set-Layer -LayerNumber $seen.LayerNumber -Visible $false > $null
+}
+if (-not $file.PendingCount) { throw 'The edit changed nothing.' }
 $file | Save-LayerFile -Destination $Destination -Force -WarningAction SilentlyContinue > $null
 $process = Get-Process -Id $PID
 [Math]::Max(0, ($process.PeakWorkingSet64 - $idle) / 1MB).ToString('0.0', [cultureinfo]::InvariantCulture)
