@@ -23,7 +23,12 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
         atomic.Commit(options.InPlace || options.Force);
         written.Source!.MoveTo(target);
         var standsForWritten = options.InPlace || file.Source is null;
-        if (standsForWritten) PsdRebinding.Rebind(file, written);
+        if (standsForWritten)
+        {
+            PsdRebinding.Rebind(file, written);
+            file.Path = destination;
+        }
+
         file.MarkSaved(standsForWritten);
         return new SaveResult(destination, true, file.LayerCount, warnings);
     }

@@ -54,6 +54,8 @@ public sealed class SaveTests : IDisposable
             Rename(file, file.GetLayers().First(layer => layer.Name.StartsWith("Neck", StringComparison.Ordinal) || layer.Name == "Throat"), name);
             Assert.True(LayerFiles.Save(file, source, new SaveOptions { InPlace = true }).Written);
             Assert.Contains(LayerFiles.Read(source).GetLayers(), layer => layer.Name == name);
+            Assert.Equal((source, "hero.psd"), (file.Path, file.Name));
+            Assert.All(file.GetLayers(), layer => Assert.Equal(source, layer.FilePath));
         }
 
         Assert.Single(Directory.GetFiles(folder.Root));
