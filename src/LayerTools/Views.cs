@@ -69,8 +69,8 @@ public static class Views
         _ => "yes",
     };
 
-    /// <summary>"80 %".</summary>
-    public static string DescribeOpacity(Layer layer) => layer.Opacity.ToString("0.#", CultureInfo.InvariantCulture) + " %";
+    /// <summary>"80 %": to whole per cent, as files keep steps of 1/255.</summary>
+    public static string DescribeOpacity(Layer layer) => layer.Opacity.ToString("0", CultureInfo.InvariantCulture) + " %";
 
     /// <summary>What is unusual about a layer, in words: hidden, clipped, mask, locked, opacity, blend mode.</summary>
     public static string DescribeState(Layer layer)
@@ -82,7 +82,7 @@ public static class Views
         if (layer.HasMask) words.Add("mask");
         if (layer.Locked) words.Add("locked");
         if (layer.Opacity < 100) words.Add(DescribeOpacity(layer));
-        if (layer.BlendMode != usual) words.Add(Describe(layer.BlendMode));
+        if (layer.BlendMode != usual) words.Add(layer is { Kind: LayerKind.Group, BlendMode: BlendMode.Normal } ? "isolated" : Describe(layer.BlendMode));
         return string.Join(", ", words);
     }
 

@@ -44,6 +44,7 @@ public sealed class NewLayerFileCommand : LayerToolsCommand
     protected override void ProcessRecord() => Try(Path, () =>
     {
         var path = PathResolver.ResolveLiteral(this, Path);
+        if (File.Exists(path)) throw new RefusedException(ErrorRecords.FileExists(path));
         if (!ShouldProcess(path, FormattableString.Invariant($"Write a blank file of {Width} x {Height} px"))) return;
         if (Width % 2 != 0)
         {
