@@ -18,6 +18,7 @@ Describe 'Examples' {
         Copy-Fixture groups-nested (Join-Path $folder 'incoming/anna.psd') > $null
         Copy-Fixture ag-marks-and-locks (Join-Path $folder 'incoming/ben.psd') > $null
         Copy-Fixture canvas-odd-width (Join-Path $folder 'incoming/chris.psd') > $null
+        Copy-Fixture ag-text (Join-Path $folder 'incoming/dora.psd') > $null
         Push-Location -LiteralPath $folder
         $originals = Get-ChildItem -Recurse -Filter *.psd | Get-FileHash
     }

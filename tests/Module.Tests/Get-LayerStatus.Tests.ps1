@@ -41,9 +41,9 @@ Describe 'Get-LayerStatus' {
         "$($status.IsPart) $($status.Role)" | Should -Be 'False Backdrop'
     }
 
-    It 'goes on after a file whose pixels are damaged' {
+    It 'goes on after a file whose pixels cannot be read' {
         $damaged = Join-Path $TestDrive 'damaged.psd'
-        [IO.File]::Copy("$PSScriptRoot/../Fixtures/damaged/channel-compression-9.psd", $damaged, $true)
+        [IO.File]::Copy("$PSScriptRoot/../Fixtures/damaged/rectangle-huge.psd", $damaged, $true)
         $result = Get-Streams { Get-LayerFile $damaged, $file.Path | Get-LayerStatus }
         $result.Errors.Count | Should -Be 1
         $result.Output.Count | Should -Be 4

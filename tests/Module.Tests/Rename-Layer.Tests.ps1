@@ -162,7 +162,7 @@ Describe 'Rename-Layer' {
             $result = Get-Streams { $file, $other | Rename-Layer -LayerPath '*Head', '*Body' -NewName Same }
             $result.Errors.Count | Should -Be 1
             $result.Output.Name | Should -Be 'other.psd'
-            $layers = Get-Streams { ($file | Get-Layer -Name Head, Body), ($other | Get-Layer -Name Head) | ForEach-Object { $_ } | Rename-Layer -NewName Again }
+            $layers = Get-Streams { ($file | Get-Layer -Name Head, Body), ($other | Get-Layer -LayerNumber 2) | ForEach-Object { $_ } | Rename-Layer -NewName Again }
             $layers.Output.FilePath | Select-Object -Unique | Should -Be $other.Path
         }
     }

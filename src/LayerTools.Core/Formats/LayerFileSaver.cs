@@ -22,6 +22,7 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
         BackUp(target);
         atomic.Commit(options.InPlace || options.Force);
         written.Source!.MoveTo(target);
+        written.Path = destination;
         var standsForWritten = options.InPlace || file.Source is null;
         if (standsForWritten)
         {
