@@ -76,7 +76,7 @@ internal sealed class PageComposer
 
     private static string DescribeAbsence(PageCell cell, Bounds tile)
     {
-        if (cell.Fit is null) return "empty";
+        if (cell.Fit is null) return CellWords.Absence(cell.Part);
         if (cell.Problem is null) return "nothing visible";
         return tile.Width < SheetMetrics.NarrowCell ? "cannot be read" : $"cannot be read: {SafeText.Clean(cell.Problem)}";
     }
