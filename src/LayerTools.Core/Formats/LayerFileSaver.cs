@@ -96,10 +96,12 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
     /// <summary>Writing through a link replaces the file it leads to, not the link.</summary>
     private static string FollowLink(string path)
     {
+        if (!File.Exists(path)) return path;
 #if NET8_0_OR_GREATER
-        return File.Exists(path) ? File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path : path;
+        return File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
 #else
-        return path;
+        // This framework cannot say where a link leads.
+        return (File.GetAttributes(path) & FileAttributes.ReparsePoint) == 0 ? path : throw new LayeredFileException(LayeredFileErrorKind.Unavailable, path, "destination", -1, "The path is a link.", "Name the file that it leads to.");
 #endif
     }
 }
