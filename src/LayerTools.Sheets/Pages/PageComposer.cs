@@ -54,7 +54,8 @@ internal sealed class PageComposer
 
     private void AddTile(List<PageElement> elements, Bounds tile, PageCell cell)
     {
-        elements.Add(palette.IsChecker
+        // Words are easier to read on a plain tile.
+        elements.Add(palette.IsChecker && cell.Picture is not null
             ? new CheckerElement(tile, palette.Tile, palette.OtherTile, SheetMetrics.CheckerSquare)
             : new FillElement(tile, palette.Tile));
         if (Contrast.Ratio(palette.Tile, palette.Paper) < 1.3) elements.Add(new FrameElement(tile, palette.Line));
@@ -90,7 +91,7 @@ internal sealed class PageComposer
         foreach (var line in lines)
         {
             var area = Bounds.FromSize(tile.Left + inset, top, tile.Width - 2 * inset, style.LineHeight);
-            elements.Add(new TextElement(area, line, style, palette.TileInk, [palette.Tile, palette.OtherTile], TextAlignment.Middle));
+            elements.Add(new TextElement(area, line, style, palette.TileInk, [palette.Tile], TextAlignment.Middle));
             top += style.LineHeight;
         }
     }

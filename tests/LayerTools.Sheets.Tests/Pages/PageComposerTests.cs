@@ -94,6 +94,14 @@ public class PageComposerTests
     }
 
     [Fact]
+    public void Words_in_a_tile_stand_on_one_colour()
+    {
+        var page = Compose(SheetBackground.Checker, 640);
+        Assert.Single(page.Elements.OfType<CheckerElement>());
+        Assert.Equal(3, page.Elements.OfType<FillElement>().Count());
+    }
+
+    [Fact]
     public void A_sheet_without_parts_says_so()
     {
         var grid = SheetGrid.Plan(0, new SheetOptions(), "sheet.png");
