@@ -91,7 +91,7 @@ internal sealed class PageComposer
         foreach (var line in lines)
         {
             var area = Bounds.FromSize(tile.Left + inset, top, tile.Width - 2 * inset, style.LineHeight);
-            elements.Add(new TextElement(area, line, style, palette.TileInk, [palette.Tile], TextAlignment.Middle));
+            elements.Add(new TextElement(area, line, style, palette.TileInk, palette.Tile, TextAlignment.Middle));
             top += style.LineHeight;
         }
     }
@@ -114,5 +114,5 @@ internal sealed class PageComposer
     }
 
     private void AddText(List<PageElement> elements, Bounds area, string words, TextStyle style, Rgb color) =>
-        elements.Add(new TextElement(area, MiddleShortener.Fit(words, style, area.Width, ruler), style, color, [palette.Paper]));
+        elements.Add(new TextElement(area, MiddleShortener.Fit(words, style, area.Width, ruler), style, color, palette.Paper));
 }

@@ -113,7 +113,7 @@ public class PageComposerTests
     {
         foreach (var text in Compose(background, 320).Elements.OfType<TextElement>())
         {
-            foreach (var behind in text.Backgrounds) Assert.True(Contrast.Ratio(text.Color, behind) >= Contrast.Minimum, $"'{text.Text}', {text.Color} on {behind}");
+            Assert.True(Contrast.Ratio(text.Color, text.Background) >= Contrast.Minimum, $"'{text.Text}', {text.Color} on {text.Background}");
         }
     }
 
