@@ -29,6 +29,17 @@ Describe 'New-LayerFile' {
         (New-LayerFile large.psb -Width 40 -Height 30).Format | Should -Be 'Psb'
     }
 
+    It 'refuses <Id>' -ForEach @(
+        @{ Id = 'NotALayeredName'; Arguments = @{ Path = 'hero.txt' } }
+        @{ Id = 'NotALayeredName'; Arguments = @{ Path = 'hero2' } }
+        @{ Id = 'TooLargeForPsd'; Arguments = @{ Path = 'wide.psd'; Width = 30001; Height = 1 } }
+        @{ Id = 'NotAFilePath'; Arguments = @{ Path = 'env:hero.psd' } }
+    ) {
+        $result = Get-Streams { New-LayerFile @Arguments }
+        $result.Output | Should -BeNullOrEmpty
+        $result.Errors[0].FullyQualifiedErrorId | Should -BeLike "$Id,*"
+    }
+
     It 'adds groups from head to toe' {
         $groups = New-LayerFile skeleton.psd -Width 40 -Height 30 -Skeleton | Get-Layer -Kind Group
         $groups.Count | Should -BeGreaterThan 5

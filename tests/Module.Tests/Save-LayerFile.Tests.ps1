@@ -64,6 +64,12 @@ Describe 'Save-LayerFile' {
             (Get-Streams { $file, $twin | Save-LayerFile one.psd -Force }).Errors[0] | Should -BeLike "*already written from $path*"
         }
 
+        It 'refuses a name that says another format' {
+            $result = Get-Streams { $file | Save-LayerFile other.psb }
+            $result.Errors[0].FullyQualifiedErrorId | Should -BeLike 'OtherFormat,*'
+            Test-Path other.psb | Should -BeFalse
+        }
+
         It 'refuses places that are not on a disk' {
             (Get-Streams { $file | Save-LayerFile env:X }).Errors[0].FullyQualifiedErrorId | Should -BeLike 'NotAFilePath,*'
         }
@@ -117,6 +123,24 @@ Describe 'Save-LayerFile' {
         It 'saves nothing if the stream breaks off' {
             { & { $file | Get-Layer; throw 'broken off' } | Save-LayerFile other.psd } | Should -Throw 'broken off'
             Test-Path other.psd | Should -BeFalse
+        }
+
+        It 'saves nothing if it is stopped' {
+            $begun = [Threading.ManualResetEventSlim]::new()
+            $shell = [powershell]::Create()
+            try {
+                $run = $shell.AddScript({
+                        param($Module, $Path, $Begun)
+                        Import-Module $Module
+                        Get-Layer $Path | ForEach-Object { $_; $Begun.Set(); Start-Sleep -Seconds 60 } | Save-LayerFile (Join-Path (Split-Path $Path) 'other.psd')
+                    }).AddArgument($env:LAYERTOOLS_MODULE).AddArgument($path).AddArgument($begun).BeginInvoke()
+                $begun.Wait(30000) | Should -BeTrue
+                $shell.Stop()
+                { $shell.EndInvoke($run) } | Should -Throw
+            }
+            finally { $shell.Dispose() }
+
+            Get-ChildItem -Force | ForEach-Object Name | Should -Be 'hero.psd'
         }
 
         It 'goes on after a file that cannot be saved' {

@@ -60,6 +60,16 @@ internal static class ErrorRecords
     public static ErrorRecord FileExists(string path) => Create(
         new IOException($"{path}: The file exists, and a new one is never written over it. Name another file."), "FileExists", ErrorCategory.ResourceExists, path);
 
+    public static ErrorRecord NotALayeredName(string path) => Create(
+        new ArgumentException($"{path}: A layered file's name ends in .psd, or in .psb for more than 30,000 px a side. Name it so."), "NotALayeredName", ErrorCategory.InvalidArgument, path);
+
+    public static ErrorRecord TooLargeForPsd(string path, int largest) => Create(
+        new ArgumentException(FormattableString.Invariant($"{path}: A PSD holds at most {largest} px a side. Let the name end in .psb.")), "TooLargeForPsd", ErrorCategory.InvalidArgument, path);
+
+    public static ErrorRecord OtherFormat(string destination, LayerFile file) => Create(
+        new ArgumentException($"{file.Path}: The file is a {Views.Describe(file.Format)}, and saving does not change that. Let {destination} end in .{file.Format.ToString().ToLowerInvariant()}."),
+        "OtherFormat", ErrorCategory.InvalidArgument, file);
+
     public static ErrorRecord BadArgument(string id, string message, object? target = null) => Create(
         new ArgumentException(message), id, ErrorCategory.InvalidArgument, target);
 
