@@ -74,8 +74,10 @@ internal static class Comparison
     {
         var file = Work.ReadTree(path);
         var originals = file.GetLayers().Where(layer => !layer.IsGroup && !layer.Bounds.IsEmpty).Select(layer => (layer.LayerNumber, Layer: layer)).ToList();
-        var copies = Work.Mirror(file).SelectMany(copy => copy.GetLayers().Prepend(copy)).Where(copy => !copy.IsGroup).Select(copy => copy.Bounds).ToHashSet();
+        var newLayers = Work.Mirror(file).SelectMany(copy => copy.GetLayers().Prepend(copy)).Where(copy => !copy.IsGroup && !copy.Bounds.IsEmpty).ToList();
+        var copies = newLayers.Select(copy => copy.Bounds).ToHashSet();
         var mirrored = originals.Where(item => copies.Contains(Reflect(item.Layer.Bounds, file.Width)) && item.Layer.Side != Names.Side.Right).Select(item => item.LayerNumber).ToList();
+        if (mirrored.Count != newLayers.Count) throw new InvalidOperationException(FormattableString.Invariant($"{newLayers.Count} layers are new, but {mirrored.Count} originals were found."));
 
         List<double> times = [];
         for (var i = 0; i < Runs; i++)

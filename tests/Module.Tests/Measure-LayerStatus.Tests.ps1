@@ -27,7 +27,7 @@ Describe 'Measure-LayerStatus' {
     }
 
     It 'sums up by <By>' -ForEach @(
-        @{ By = 'Group'; Keys = 'Figure/Arm L', 'Figure/Head/Eye L', 'Figure/Head', 'Figure' }
+        @{ By = 'Group'; Keys = 'Figure', 'Figure/Arm L', 'Figure/Head', 'Figure/Head/Eye L' }
         @{ By = 'Side'; Keys = 'Left', 'None' }
         @{ By = 'Mark'; Keys = 'None', 'Green' }
     ) {
