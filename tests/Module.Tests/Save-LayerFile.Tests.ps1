@@ -61,7 +61,7 @@ Describe 'Save-LayerFile' {
             $result.Output.Count | Should -Be 1
             $result.Errors[0].FullyQualifiedErrorId | Should -BeLike 'DestinationTaken,*'
             (Get-Layer ready/hero.psd -LayerNumber 8).Name | Should -Be 'Torso'
-            (Get-Streams { $file, $twin | Save-LayerFile one.psd -Force }).Errors[0] | Should -BeLike "*already written from $path*"
+            (Get-Streams { $file, $twin | Save-LayerFile one.psd -Force }).Errors[0] | Should -BeLike "*is the destination of $path already*"
         }
 
         It 'refuses a name that says another format' {

@@ -54,7 +54,7 @@ internal static class ErrorRecords
         "ScriptFailed", ErrorCategory.InvalidOperation, target);
 
     public static ErrorRecord DestinationTaken(string destination, string first, object target) => Create(
-        new InvalidOperationException($"{target}: {destination} was already written from {first} in this command. Give each file a destination of its own; -Force does not lift this."),
+        new InvalidOperationException($"{target}: {destination} is the destination of {first} already. Give each file one of its own; -Force does not lift this."),
         "DestinationTaken", ErrorCategory.ResourceExists, target);
 
     public static ErrorRecord FileExists(string path) => Create(

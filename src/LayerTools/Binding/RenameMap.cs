@@ -32,7 +32,7 @@ internal static class RenameMap
         var files = PathResolver.Resolve(cmdlet, path);
         if (files.Count == 0) throw new RefusedException(ErrorRecords.PathNotFound(path));
         // The shell's own reader, so that what Export-Csv wrote comes back, type line and byte order mark included.
-        var reader = ScriptBlock.Create("param($path) Import-Csv -LiteralPath $path -Encoding utf8 -ErrorAction Stop");
+        var reader = ScriptBlock.Create("param($path) Microsoft.PowerShell.Utility\\Import-Csv -LiteralPath $path -Encoding utf8 -ErrorAction Stop");
         try
         {
             return files.SelectMany(file => reader.Invoke(file)).Select(row => RenameEntry.FromColumns(name => GetColumn(row, name))).ToList();
