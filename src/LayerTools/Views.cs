@@ -104,8 +104,22 @@ public static class Views
     /// <summary>An area with thin groups of digits: "1 204 500".</summary>
     public static string DescribeArea(long area) => area.ToString("#,0", CultureInfo.InvariantCulture).Replace(',', ' ');
 
-    /// <summary>A summary's key; a file's is cut down to its name.</summary>
-    public static string DescribeKey(StatusSummary summary) => System.IO.Path.IsPathRooted(summary.Key) ? System.IO.Path.GetFileName(summary.Key) : OneLine(summary.Key);
+    /// <summary>A summary's key; a file's is cut down to its folder and its name, since many folders hold a file of one name.</summary>
+    public static string DescribeKey(StatusSummary summary)
+    {
+        if (!System.IO.Path.IsPathRooted(summary.Key)) return OneLine(summary.Key);
+        var folder = System.IO.Path.GetFileName(System.IO.Path.GetDirectoryName(summary.Key));
+        return OneLine(string.IsNullOrEmpty(folder) ? summary.Key : $"{folder}/{System.IO.Path.GetFileName(summary.Key)}");
+    }
+
+    /// <summary>A summary's note in a few words: "no marks", "no parts"; empty if the figures tell all.</summary>
+    public static string DescribeNote(StatusSummary summary) => summary switch
+    {
+        { Parts: 0 } => "no parts",
+        { Unknown: 0 } => string.Empty,
+        _ when summary.Unknown == summary.Parts => "no marks",
+        _ => FormattableString.Invariant($"{summary.Unknown} without marks"),
+    };
 
     /// <summary>A name on one line: control characters become visible signs.</summary>
     public static string OneLine(string? name) => PrintableText.Of(name);

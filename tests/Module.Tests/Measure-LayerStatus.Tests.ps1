@@ -22,7 +22,7 @@ Describe 'Measure-LayerStatus' {
         $sum.Done | Should -BeNullOrEmpty
         $sum.Note | Should -BeLike 'No layer carries a mark*'
         $text = $sum | Out-String -Width 160
-        $text | Should -Match 'hero\.psd\s+4\s+-\s+-\s+-\s+-'
+        $text | Should -Match '/hero\.psd\s+4\s+-\s+-\s+-\s+-\s+2\s+0\s+no marks'
         $text | Should -Not -Match '0[.,]0 %'
     }
 

@@ -149,6 +149,12 @@ Describe 'Rename-Layer' {
             }
         }
 
+        It 'nothing at all, but not a pipeline that stayed empty' {
+            { Rename-Layer a b } | Should -Throw '*Get-LayerFile hero.psd | Rename-Layer*' -ErrorId 'InputMissing*'
+            (Get-Streams { $null | Rename-Layer a b }).Errors[0].FullyQualifiedErrorId | Should -BeLike 'InputMissing,*'
+            (Get-Streams { @() | Rename-Layer a b }).Errors | Should -BeNullOrEmpty
+        }
+
         It 'facts from another process, once, saying where to work' {
             $facts = [Management.Automation.PSSerializer]::Deserialize([Management.Automation.PSSerializer]::Serialize(@(Get-Layer $path)))
             $result = Get-Streams { $facts | Rename-Layer a b }

@@ -32,6 +32,10 @@ internal static class ErrorRecords
             $"Begin with Get-LayerFile: Get-LayerFile hero.psd | {command} ..."),
         "NotALayer", ErrorCategory.InvalidType, target);
 
+    public static ErrorRecord InputMissing(string command) => Create(
+        new ArgumentException($"{command} works on what comes through the pipeline, and nothing came. Begin with Get-LayerFile: Get-LayerFile hero.psd | {command} ..."),
+        "InputMissing", ErrorCategory.InvalidArgument, target: null);
+
     public static ErrorRecord LayerWithoutFile(object target) => Create(
         new InvalidOperationException($"The layer '{Name(target)}' was removed from its file. Choose layers anew with Get-Layer."),
         "LayerWithoutFile", ErrorCategory.InvalidOperation, target);
