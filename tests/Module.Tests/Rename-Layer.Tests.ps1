@@ -93,6 +93,15 @@ Describe 'Rename-Layer' {
             ($file | Rename-Layer -Map ([WildcardPattern]::Escape($csv)) | Get-Layer -LayerNumber 8).Name | Should -Be '胴体'
         }
 
+        It 'takes a CSV file with semicolons or tabs, as spreadsheets write them' {
+            $csv = Join-Path $TestDrive 'sheet.csv'
+            foreach ($delimiter in ';', "`t") {
+                $name = "Torso, $([int][char]$delimiter)"
+                Set-Content $csv -Encoding utf8BOM -Value "Old$($delimiter)New", "Body$delimiter$name"
+                (Get-LayerFile $path | Rename-Layer -Map $csv | Get-Layer -LayerNumber 8).Name | Should -Be $name
+            }
+        }
+
         It 'undoes with an exported list of changes: <Fixture>' -ForEach @(
             @{ Fixture = 'names-japanese' }, @{ Fixture = 'names-duplicate' }, @{ Fixture = 'layer-ids' }, @{ Fixture = 'groups-nested' }
         ) {
