@@ -75,18 +75,6 @@ internal sealed class PsdInput : IDisposable
         return BinaryPrimitives.ReadUInt16BigEndian(bytes);
     }
 
-    /// <summary>As <see cref="ReadUInt16"/>, where what follows is skipped: filling the buffer would read pixels that nobody asked for.</summary>
-    public ushort ReadLoneUInt16()
-    {
-        if (Position >= bufferStart && Position + 2 <= bufferStart + bufferCount) return ReadUInt16();
-        Require(2);
-        Span<byte> bytes = stackalloc byte[2];
-        stream.Position = Position;
-        if (!StreamReading.TryFill(stream, bytes)) throw Truncated(Section, bytes.Length);
-        Position += bytes.Length;
-        return BinaryPrimitives.ReadUInt16BigEndian(bytes);
-    }
-
     public short ReadInt16() => (short)ReadUInt16();
 
     public uint ReadUInt32()
