@@ -8,6 +8,8 @@ namespace LayerTools;
 /// <summary>The words and figures that default views show, so that they can be tested without a shell.</summary>
 public static class Views
 {
+    private const char VisibleSpace = '\u2423';
+
     /// <summary>A layer's name, indented by its depth; a group ends in '/'.</summary>
     public static string IndentName(Layer layer) => new string(' ', 2 * layer.Depth) + (layer.Name.Length == 0 ? "(no name)" : OneLine(layer.Name)) + (layer.Kind == LayerKind.Group ? "/" : string.Empty);
 
@@ -121,6 +123,12 @@ public static class Views
         _ => FormattableString.Invariant($"{summary.Unknown} without marks"),
     };
 
-    /// <summary>A name on one line: control characters become visible signs.</summary>
-    public static string OneLine(string? name) => PrintableText.Of(name);
+    /// <summary>A name on one line: control characters become visible signs, and so do spaces at the ends, which nobody would see.</summary>
+    public static string OneLine(string? name)
+    {
+        var text = PrintableText.Of(name);
+        var withoutStart = text.TrimStart(' ');
+        var inner = withoutStart.TrimEnd(' ');
+        return new string(VisibleSpace, text.Length - withoutStart.Length) + inner + new string(VisibleSpace, withoutStart.Length - inner.Length);
+    }
 }

@@ -21,6 +21,12 @@ Describe 'Views' {
         [LayerTools.Views]::OneLine($null) | Should -Be ''
     }
 
+    It 'shows spaces at the ends of a name' {
+        [LayerTools.Views]::OneLine(' Arm L  ') | Should -BeExactly '␣Arm L␣␣'
+        [LayerTools.Views]::OneLine('  ') | Should -BeExactly '␣␣'
+        [LayerTools.Views]::OneLine('Arm L') | Should -BeExactly 'Arm L'
+    }
+
     It 'says what is unusual about a layer' {
         [LayerTools.Views]::DescribeState($layers[0]) | Should -Be 'clipped, 25 %, screen'
         [LayerTools.Views]::DescribeBounds($layers[0]) | Should -Be '5 x 10 at 21, 12'
