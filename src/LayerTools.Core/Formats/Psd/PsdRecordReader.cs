@@ -24,7 +24,7 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
         var announced = new List<Announced>(records);
         for (var i = 0; i < records; i++)
         {
-            input.Name($"layer record {i + 1} of {records}");
+            input.Name(new PsdSection("layer record", i + 1, records));
             announced.Add(ReadRecord());
         }
 
@@ -32,7 +32,7 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
         var read = new List<PsdRecord>(records);
         for (var i = 0; i < records; i++)
         {
-            input.Name($"channels of layer record {i + 1} of {records}");
+            input.Name(new PsdSection("channels of layer record", i + 1, records));
             read.Add(announced[i].Record with { Planes = Array.ConvertAll(announced[i].Channels, ReadPlane) });
         }
 
