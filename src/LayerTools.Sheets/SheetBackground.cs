@@ -14,7 +14,7 @@ public sealed class SheetBackground : IEquatable<SheetBackground>
     /// <summary>Mid grey, #777777: CIE L* = 50 (CIE 15, IEC 61966-2-1).</summary>
     public static SheetBackground Grey { get; } = new(Rgb.FromNumber(0x777777), Rgb.FromNumber(0x777777));
 
-    /// <summary>A board of two greys that stays quiet behind the parts and still lets black words be read on both.</summary>
+    /// <summary>A board of two greys, close enough to stay quiet behind the parts.</summary>
     public static SheetBackground Checker { get; } = new(Rgb.FromNumber(0x7c7c7c), Rgb.FromNumber(0x949494));
 
     internal Rgb First { get; }

@@ -46,7 +46,7 @@ internal sealed class SheetJob
             {
                 var cells = next.GetAwaiter().GetResult();
                 next = page + 1 < grid.PageCount ? DrawAsync(page + 1, cancellation) : next;
-                warnings.AddRange(cells.Where(cell => cell.Problem is not null).Select(cell => $"'{cell.Part.LayerPath}' cannot be read: {cell.Problem}"));
+                warnings.AddRange(cells.Where(cell => cell.Problem is not null).Select(cell => $"'{CellWords.Path(cell.Part)}' cannot be read: {cell.Problem}"));
                 sink.Add(composer.Compose(page, file.Name, subtitle, cells));
                 cancellation.ThrowIfCancellationRequested();
             }

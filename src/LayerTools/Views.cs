@@ -8,6 +8,8 @@ namespace LayerTools;
 /// <summary>The words and figures that default views show, so that they can be tested without a shell.</summary>
 public static class Views
 {
+    private const char VisibleSpace = '\u2423';
+
     /// <summary>A layer's name, indented by its depth; a group ends in '/'.</summary>
     public static string IndentName(Layer layer) => new string(' ', 2 * layer.Depth) + (layer.Name.Length == 0 ? "(no name)" : OneLine(layer.Name)) + (layer.Kind == LayerKind.Group ? "/" : string.Empty);
 
@@ -69,8 +71,8 @@ public static class Views
         _ => "yes",
     };
 
-    /// <summary>"80 %".</summary>
-    public static string DescribeOpacity(Layer layer) => layer.Opacity.ToString("0.#", CultureInfo.InvariantCulture) + " %";
+    /// <summary>"80 %": to whole per cent, as files keep steps of 1/255.</summary>
+    public static string DescribeOpacity(Layer layer) => layer.Opacity.ToString("0", CultureInfo.InvariantCulture) + " %";
 
     /// <summary>What is unusual about a layer, in words: hidden, clipped, mask, locked, opacity, blend mode.</summary>
     public static string DescribeState(Layer layer)
@@ -82,7 +84,7 @@ public static class Views
         if (layer.HasMask) words.Add("mask");
         if (layer.Locked) words.Add("locked");
         if (layer.Opacity < 100) words.Add(DescribeOpacity(layer));
-        if (layer.BlendMode != usual) words.Add(Describe(layer.BlendMode));
+        if (layer.BlendMode != usual) words.Add(layer is { Kind: LayerKind.Group, BlendMode: BlendMode.Normal } ? "isolated" : Describe(layer.BlendMode));
         return string.Join(", ", words);
     }
 
@@ -104,9 +106,29 @@ public static class Views
     /// <summary>An area with thin groups of digits: "1 204 500".</summary>
     public static string DescribeArea(long area) => area.ToString("#,0", CultureInfo.InvariantCulture).Replace(',', ' ');
 
-    /// <summary>A summary's key; a file's is cut down to its name.</summary>
-    public static string DescribeKey(StatusSummary summary) => System.IO.Path.IsPathRooted(summary.Key) ? System.IO.Path.GetFileName(summary.Key) : OneLine(summary.Key);
+    /// <summary>A summary's key; a file's is cut down to its folder and its name, since many folders hold a file of one name.</summary>
+    public static string DescribeKey(StatusSummary summary)
+    {
+        if (!System.IO.Path.IsPathRooted(summary.Key)) return OneLine(summary.Key);
+        var folder = System.IO.Path.GetFileName(System.IO.Path.GetDirectoryName(summary.Key));
+        return OneLine(string.IsNullOrEmpty(folder) ? summary.Key : $"{folder}/{System.IO.Path.GetFileName(summary.Key)}");
+    }
 
-    /// <summary>A name on one line: control characters become visible signs.</summary>
-    public static string OneLine(string? name) => PrintableText.Of(name);
+    /// <summary>A summary's note in a few words: "no marks", "no parts"; empty if the figures tell all.</summary>
+    public static string DescribeNote(StatusSummary summary) => summary switch
+    {
+        { Parts: 0 } => "no parts",
+        { Unknown: 0 } => string.Empty,
+        _ when summary.Unknown == summary.Parts => "no marks",
+        _ => FormattableString.Invariant($"{summary.Unknown} without marks"),
+    };
+
+    /// <summary>A name on one line: control characters become visible signs, and so do spaces at the ends, which nobody would see.</summary>
+    public static string OneLine(string? name)
+    {
+        var text = PrintableText.Of(name);
+        var withoutStart = text.TrimStart(' ');
+        var inner = withoutStart.TrimEnd(' ');
+        return new string(VisibleSpace, text.Length - withoutStart.Length) + inner + new string(VisibleSpace, withoutStart.Length - inner.Length);
+    }
 }

@@ -35,7 +35,7 @@ function Format-Answer($Answer) {
         { $_ -is [Management.Automation.WarningRecord] } { "Warning: $($_.Message)" }
         default { return $Answer }
     }
-    $text -replace '(.{60,120}?)(\s|$)', "`$1`n" -split "`n"
+    $text -replace '(.{1,116})(\s+|$)', "`$1`n" -split '\n'
 }
 
 function Title([string] $Text) { Write-Host "`n$Text`n$('-' * $Text.Length)" -ForegroundColor Yellow }
@@ -43,16 +43,16 @@ function Title([string] $Text) { Write-Host "`n$Text`n$('-' * $Text.Length)" -Fo
 if (Test-Path -LiteralPath $OutputFolder) { Remove-Item -LiteralPath $OutputFolder -Recurse -Force }
 $OutputFolder = (New-Item -ItemType Directory -Path $OutputFolder -Force).FullName
 Import-Module $ModuleFolder -Force
-$PSStyle.OutputRendering = 'PlainText'
+if ($PSVersionTable.PSVersion.Major -ge 7) { $PSStyle.OutputRendering = 'PlainText' }
 Set-Location -LiteralPath $OutputFolder
 Copy-Item -LiteralPath (Join-Path $PSScriptRoot 'names.csv') -Destination .
-$project = [IO.Path]::GetRelativePath($OutputFolder, $PSScriptRoot).Replace('\', '/')
+$project = (Resolve-Path -LiteralPath $PSScriptRoot -Relative).Replace('\', '/')
 
 Title 'The figure'
 Write-Host @'
 An artist has drawn a lighthouse keeper's apprentice who will be animated: every part that will move is a layer.
 The names are what was left at the end of a long night, and only the left arm, eye and ear exist. All of it is invented.
-Drawing it takes some 15 seconds, 1 GB of memory and 250 MB in this folder (out/demo).
+Drawing it takes about 15 seconds and 600 MB of memory; out/demo will hold 150 MB.
 '@
 . Step '' ([scriptblock]::Create("  dotnet run --project $project --configuration Release --verbosity quiet -- figure.psd --png figure-before.png"))
 if ($LASTEXITCODE -ne 0) { throw "The figure could not be drawn." }
@@ -66,7 +66,7 @@ Title '1. What is in the file?'
     $figure | Format-LayerTree | Select-Object -First 36
 }
 . Step 'Every part in a picture, as it came:' {
-    $figure | Export-LayerSheet -Path sheet-before.png
+    $figure | Export-LayerSheet -Path sheet-before.png | Format-Table Name, Length
 }
 . Step 'How much is done? Green marks mean done; parts whose opposite is missing are counted apart.' {
     $figure | Measure-LayerStatus
@@ -79,11 +79,14 @@ Title '2. Names'
 . Step 'A careless pattern would give siblings the same name. It is refused, each clash is named, and nothing has changed:' {
     $figure | Rename-Layer -Match '^Layer \d+$' -Replacement 'Strand' -ErrorAction Continue
 }
-. Step 'Spaces at the ends, leftovers of copying, and underscores go; then a list of old and new names; strands get numbers; capitals last.' {
-    Import-Csv names.csv | Select-Object -First 5
+. Step 'For names in another language, and for those that say nothing, there is a list:' {
+    Import-Csv names.csv -Encoding utf8 | Select-Object -First 6
+}
+. Step 'Now in earnest. Spaces at the ends, leftovers of copying and underscores go, the list is applied, strands are numbered, and names begin with a capital.' {
     $figure |
         Rename-Layer -Match '^\s+|\s*(copy(\s\d+)?)?\s*$' -Replacement '' |
         Rename-Layer -Match '_' -Replacement ' ' |
+        Rename-Layer -Match '(?<=[a-z])(\d)' -Replacement ' $1' |
         Rename-Layer -Map names.csv |
         Rename-Layer -Name 'Layer *' -NewName 'Strand ' -Number |
         Rename-Layer -NewName { $_.Name.Substring(0, 1).ToUpperInvariant() + $_.Name.Substring(1) }
@@ -91,8 +94,11 @@ Title '2. Names'
 
 Title '3. From left to right'
 . Step 'Everything that is called left and has no right is reflected across the centre line, exact to the pixel, with masks, clipping and names.' {
-    $figure | Copy-LayerMirror -From Left > $null
-    $figure | Get-Layer -LayerPath 'Arm *' | Format-Table LayerPath, Side, Left, Width, Mark
+    $figure | Copy-LayerMirror -From Left
+}
+. Step "The left edge of one and the right edge of the other sum up to twice the axis, 5000:" {
+    $figure | Get-Layer -LayerPath 'Arm ?', 'Arm ?/Hand ?', 'Arm ?/Sleeve ?', 'Face/Eye ?' |
+        Format-Table LayerPath, Side, Left, @{ Name = 'Right'; Expression = { $_.Left + $_.Width } }, Width, Mark
 }
 
 Title '4. Hand over'
@@ -100,7 +106,7 @@ Title '4. Hand over'
     $figure | Measure-LayerStatus
 }
 . Step '' {
-    $figure | Export-LayerSheet -Path sheet-after.png
+    $figure | Export-LayerSheet -Path sheet-after.png | Format-Table Name, Length
 }
 . Step 'The list of changes is the way back. Everything so far was pending; only now a file is written, and the original stays as it is.' {
     $figure.Changes | Export-Csv undo.csv -Encoding utf8
@@ -115,17 +121,16 @@ Title '4. Hand over'
 
 Title 'Where to look'
 $notes = [ordered]@{
-    'figure.psd'         = 'the file as the artist left it'
-    'figure-before.png'  = 'what it looks like'
-    'figure-after.png'   = 'what the file to hand over looks like'
-    'sheet-before.png'   = 'its parts as they came'
-    'sheet-after.png'    = 'its parts as they are handed over'
-    'names.csv'          = 'the list of old and new names'
-    'undo.csv'           = 'every change; Rename-Layer -Map undo.csv -Reverse takes the names back'
-    'ready/figure.psd'   = 'the file to hand over, its merged picture redrawn'
+    'figure-before.png' = 'the figure as the artist left it'
+    'figure-after.png'  = 'the figure as it is handed over'
+    'sheet-before.png'  = 'its parts before; more pages beside it'
+    'sheet-after.png'   = 'its parts after; more pages beside it'
+    'figure.psd'        = 'the layered file as the artist left it, untouched'
+    'ready/figure.psd'  = 'the layered file to hand over'
+    'names.csv'         = 'the list of old and new names'
+    'undo.csv'          = 'every change; Rename-Layer -Map undo.csv -Reverse takes the names back'
 }
-foreach ($file in Get-ChildItem -LiteralPath $OutputFolder -Recurse -File | Sort-Object FullName) {
-    $path = [IO.Path]::GetRelativePath($OutputFolder, $file.FullName).Replace('\', '/')
-    Write-Host ('  {0,-24}{1,9:N1} MB  {2}' -f $path, ($file.Length / 1MB), $notes[$path])
+foreach ($path in $notes.Keys) {
+    Write-Host ('  {0,-20}{1,7:N1} MB  {2}' -f $path, ((Get-Item -LiteralPath $path).Length / 1MB), $notes[$path])
 }
-Write-Host "`nAll of it is in $OutputFolder. It took $([int] $watch.Elapsed.TotalSeconds) seconds."
+Write-Host "`nAll of it is in $OutputFolder. The whole story took $([int] $watch.Elapsed.TotalSeconds) seconds."

@@ -31,10 +31,10 @@ Describe 'Help for <Name>' -ForEach $cmdlets {
             $tree = [System.Management.Automation.Language.Parser]::ParseInput($code, [ref] $null, [ref] $errors)
             $errors | Should -BeNullOrEmpty -Because $code
             $commands = $tree.FindAll({ $args[0] -is [System.Management.Automation.Language.CommandAst] }, $true)
-            $commands.ForEach({ $_.GetCommandName() }) | Should -Contain $Name -Because $code
+            $commands | ForEach-Object { $_.GetCommandName() } | Should -Contain $Name -Because $code
             foreach ($command in $commands) {
                 $info = Get-Command $command.GetCommandName() -ErrorAction Stop
-                foreach ($element in $command.CommandElements.Where({ $_ -is [System.Management.Automation.Language.CommandParameterAst] })) {
+                foreach ($element in $command.CommandElements | Where-Object { $_ -is [System.Management.Automation.Language.CommandParameterAst] }) {
                     { $info.ResolveParameter($element.ParameterName) } | Should -Not -Throw -Because "-$($element.ParameterName) in: $code"
                 }
             }

@@ -34,10 +34,10 @@ internal static class MirrorPixels
 
     private static Plane Reflect(LayerFile file, PixelReader reader, Layer layer, Plane plane)
     {
-        if (plane.Data.Length == 0 || layer.GetPlaneBounds(plane.Role).IsEmpty) return plane;
+        if (!plane.HasCompressionWord || plane.Data.Length == 0 || layer.GetPlaneBounds(plane.Role).IsEmpty) return plane;
         using var rows = reader.OpenRows(layer, plane);
         if (rows is PackBitsRows { BitDepth: 8 } packed) return PlanePacker.PackFlipped(plane.Role, file.Format, packed, file.Spool);
-        return PlanePacker.Pack(plane.Role, plane.Compression, rows.Width, rows.Height, rows.BitDepth, file.Format, ReadReflected, file.Spool);
+        return PlanePacker.Pack(plane.Role, reader.ReadCompression(plane), rows.Width, rows.Height, rows.BitDepth, file.Format, ReadReflected, file.Spool);
 
         void ReadReflected(int y, Span<byte> row)
         {

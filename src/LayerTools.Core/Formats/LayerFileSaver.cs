@@ -22,8 +22,14 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
         BackUp(target);
         atomic.Commit(options.InPlace || options.Force);
         written.Source!.MoveTo(target);
+        written.Path = destination;
         var standsForWritten = options.InPlace || file.Source is null;
-        if (standsForWritten) PsdRebinding.Rebind(file, written);
+        if (standsForWritten)
+        {
+            PsdRebinding.Rebind(file, written);
+            file.Path = destination;
+        }
+
         file.MarkSaved(standsForWritten);
         return new SaveResult(destination, true, file.LayerCount, warnings);
     }
@@ -90,10 +96,12 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
     /// <summary>Writing through a link replaces the file it leads to, not the link.</summary>
     private static string FollowLink(string path)
     {
+        if (!File.Exists(path)) return path;
 #if NET8_0_OR_GREATER
-        return File.Exists(path) ? File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path : path;
+        return File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
 #else
-        return path;
+        // This framework cannot say where a link leads.
+        return (File.GetAttributes(path) & FileAttributes.ReparsePoint) == 0 ? path : throw new LayeredFileException(LayeredFileErrorKind.Unavailable, path, "destination", -1, "The path is a link.", "Name the file that it leads to.");
 #endif
     }
 }

@@ -35,5 +35,5 @@ public sealed class Change
     public bool Saved { get; internal set; }
 
     /// <inheritdoc/>
-    public override string ToString() => $"{LayerPath}: {Property} '{Old}' -> '{New}'";
+    public override string ToString() => $"{(LayerPath.Length == 0 ? "file" : LayerPath)}: {Property} '{Old}' -> '{New}'";
 }

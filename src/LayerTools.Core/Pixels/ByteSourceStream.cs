@@ -3,23 +3,9 @@ using LayerTools.Model;
 namespace LayerTools.Pixels;
 
 /// <summary>Reads a <see cref="ByteSource"/> from front to back as a stream.</summary>
-internal sealed class ByteSourceStream(ByteSource source, OpenedSources opened) : Stream
+internal sealed class ByteSourceStream(ByteSource source, OpenedSources opened) : ReadOnlyStream
 {
     private long position;
-
-    public override bool CanRead => true;
-
-    public override bool CanSeek => false;
-
-    public override bool CanWrite => false;
-
-    public override long Length => source.Length;
-
-    public override long Position
-    {
-        get => position;
-        set => throw new NotSupportedException();
-    }
 
     public override int Read(byte[] buffer, int offset, int count)
     {
@@ -28,14 +14,4 @@ internal sealed class ByteSourceStream(ByteSource source, OpenedSources opened) 
         position += available;
         return available;
     }
-
-    public override void Flush()
-    {
-    }
-
-    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
-
-    public override void SetLength(long value) => throw new NotSupportedException();
-
-    public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
 }

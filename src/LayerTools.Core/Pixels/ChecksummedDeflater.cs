@@ -6,15 +6,9 @@ namespace LayerTools.Pixels;
 /// <summary>Writes a zlib stream where the framework knows only the deflated part: header before, Adler-32 behind (RFC 1950).</summary>
 internal sealed class ChecksummedDeflater : WriteOnlyStream
 {
-    private const uint Modulus = 65521;
-
-    /// <summary>How many bytes can be summed before the sums could leave 32 bits (RFC 1950, section 9).</summary>
-    private const int BytesPerReduction = 5552;
-
     private readonly Stream packed;
     private readonly DeflateStream deflater;
-    private uint sum = 1;
-    private uint sumOfSums;
+    private readonly Adler32 checksum = new();
 
     public ChecksummedDeflater(Stream packed)
     {
@@ -27,17 +21,7 @@ internal sealed class ChecksummedDeflater : WriteOnlyStream
     public override void Write(byte[] buffer, int offset, int count)
     {
         deflater.Write(buffer, offset, count);
-        for (var end = offset + count; offset < end;)
-        {
-            for (var stop = Math.Min(end, offset + BytesPerReduction); offset < stop; offset++)
-            {
-                sum += buffer[offset];
-                sumOfSums += sum;
-            }
-
-            sum %= Modulus;
-            sumOfSums %= Modulus;
-        }
+        checksum.Add(buffer.AsSpan(offset, count));
     }
 
     protected override void Dispose(bool disposing)
@@ -45,8 +29,7 @@ internal sealed class ChecksummedDeflater : WriteOnlyStream
         if (disposing)
         {
             deflater.Dispose();
-            var checksum = (sumOfSums << 16) | sum;
-            for (var shift = 24; shift >= 0; shift -= 8) packed.WriteByte((byte)(checksum >> shift));
+            for (var shift = 24; shift >= 0; shift -= 8) packed.WriteByte((byte)(checksum.Value >> shift));
         }
 
         base.Dispose(disposing);

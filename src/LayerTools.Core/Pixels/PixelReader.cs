@@ -38,6 +38,9 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
         return PlaneRows.Open(plane, layer.GetPlaneBounds(plane.Role), file.BitDepth, file.Format, blank, opened, PlanePlace.Of(layer, plane));
     }
 
+    /// <summary>How a channel is packed.</summary>
+    public Compression ReadCompression(Plane plane) => (Compression)plane.ReadCompressionWord(opened);
+
     /// <summary>All samples of a layer's channel, rows from the top; null if the layer has no such channel.</summary>
     /// <exception cref="LayeredFileException">The channel is damaged or too large, or the file changed on disk.</exception>
     public byte[]? ReadPlane(Layer layer, PlaneRole role)

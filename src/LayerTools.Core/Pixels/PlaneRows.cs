@@ -48,14 +48,15 @@ internal abstract class PlaneRows : IDisposable
             throw place.Damaged(0, "The channel's rectangle is larger than the format allows.");
         }
 
-        if (plane.CompressionWord == Plane.NoCompressionWord || plane.Data.Length == 0) return new BlankRows(bounds.Width, bounds.Height, bitDepth, blank);
-        return plane.Compression switch
+        if (!plane.HasCompressionWord || plane.Data.Length == 0) return new BlankRows(bounds.Width, bounds.Height, bitDepth, blank);
+        var compression = plane.ReadCompressionWord(opened);
+        return (Compression)compression switch
         {
             Compression.Raw => new RawRows(plane.Data, bounds.Width, bounds.Height, bitDepth, opened, place),
             Compression.PackBits => new PackBitsRows(plane.Data, bounds.Width, bounds.Height, bitDepth, format, opened, place),
             Compression.Zip => new ZipRows(plane.Data, bounds.Width, bounds.Height, bitDepth, predicted: false, opened, place),
             Compression.ZipPrediction => new ZipRows(plane.Data, bounds.Width, bounds.Height, bitDepth, predicted: true, opened, place),
-            _ => throw place.Damaged(0, FormattableString.Invariant($"The channel says compression {plane.CompressionWord}, which does not exist.")),
+            _ => throw place.Damaged(0, FormattableString.Invariant($"The channel says compression {compression}, which does not exist.")),
         };
     }
 

@@ -1,4 +1,6 @@
+#if NET8_0_OR_GREATER
 using System.IO.Compression;
+#endif
 using LayerTools.Errors;
 using LayerTools.Model;
 
@@ -14,7 +16,12 @@ internal static class Zlib
         try
         {
             using var stream = OpenInflater(new MemoryStream(packed, writable: false));
-            if (StreamReading.TryFill(stream, output)) return;
+            if (StreamReading.TryFill(stream, output))
+            {
+                // Finds the end and with it the checksum, if the stream ends where it should.
+                stream.ReadByte();
+                return;
+            }
         }
         catch (InvalidDataException error)
         {
@@ -37,18 +44,14 @@ internal static class Zlib
         return packed.ToArray();
     }
 
-    /// <summary>A stream of the unpacked bytes. The checksum at the end is not looked at, since readers stop at the size they expect.</summary>
+    /// <summary>A stream of the unpacked bytes, which checks the checksum when a read finds the end.</summary>
     /// <exception cref="InvalidDataException">The bytes are no zlib stream.</exception>
     public static Stream OpenInflater(Stream packed)
     {
 #if NET8_0_OR_GREATER
         return new ZLibStream(packed, CompressionMode.Decompress);
 #else
-        // RFC 1950, 2.2: a method and window byte, then flags that make both a multiple of 31; bit 5 announces a dictionary.
-        var method = packed.ReadByte();
-        var flags = packed.ReadByte();
-        if (flags < 0 || (method & 15) != 8 || ((method << 8) | flags) % 31 != 0 || (flags & 32) != 0) throw new InvalidDataException("No zlib header.");
-        return new DeflateStream(packed, CompressionMode.Decompress);
+        return new ChecksummedInflater(packed);
 #endif
     }
 

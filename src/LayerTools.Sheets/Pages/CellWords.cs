@@ -17,8 +17,12 @@ internal static class CellWords
         return isUnreadable ? $"{size} \u00B7 cannot be read" : $"{size} \u00B7 at {fit.Percent}";
     }
 
+    /// <summary>Why there is nothing to draw: shapes and texts may be kept as data only.</summary>
+    public static string Absence(Layer part) => part.Kind == LayerKind.Pixel ? "empty" : "no pixels stored";
+
     /// <summary>Mark, kind and state, for example 'green mark · text · hidden'.</summary>
-    public static string State(Layer part) => string.Join(" \u00B7 ", new[] { DescribeMark(part.Mark), DescribeKind(part.Kind), DescribeVisibility(part) }.Where(words => words.Length > 0));
+    public static string State(Layer part) => string.Join(" \u00B7 ",
+        new[] { DescribeMark(part.Mark), DescribeKind(part.Kind), DescribeVisibility(part), DescribeMask(part) }.Where(words => words.Length > 0));
 
     public static string Describe(LayerFile file, IReadOnlyList<Layer> parts, int partsInFile)
     {
@@ -29,7 +33,8 @@ internal static class CellWords
             partsInFile == 1 ? $"{count} part" : $"{count} parts",
         };
         AddCount(facts, parts.Count(part => !part.EffectivelyVisible), "hidden");
-        AddCount(facts, parts.Count(part => part.ContentBounds.IsEmpty), "empty");
+        AddCount(facts, parts.Count(part => part.Kind == LayerKind.Pixel && part.Bounds.IsEmpty), "empty");
+        AddCount(facts, parts.Count(part => part.Kind != LayerKind.Pixel && part.Bounds.IsEmpty), "without stored pixels");
         return string.Join(" \u00B7 ", facts);
     }
 
@@ -60,4 +65,11 @@ internal static class CellWords
     private static string DescribeKind(LayerKind kind) => kind is LayerKind.Pixel ? string.Empty : kind.ToString().ToLowerInvariant();
 
     private static string DescribeVisibility(Layer part) => !part.Visible ? "hidden" : part.EffectivelyVisible ? string.Empty : "in a hidden group";
+
+    /// <summary>A vector mask shows only where the file stores it as samples too; a shape's pixels are cut out by its path already.</summary>
+    private static string DescribeMask(Layer part)
+    {
+        var isCut = part.Kind == LayerKind.Shape || (part.Mask is { IsRendered: true } && part.FindPlane(PlaneRole.UserMask) is not null);
+        return (part.Detail.Features & LayerFeatures.VectorMask) == 0 || isCut ? string.Empty : "vector mask not drawn";
+    }
 }

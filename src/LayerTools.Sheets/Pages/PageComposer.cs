@@ -54,7 +54,8 @@ internal sealed class PageComposer
 
     private void AddTile(List<PageElement> elements, Bounds tile, PageCell cell)
     {
-        elements.Add(palette.IsChecker
+        // Words are easier to read on a plain tile.
+        elements.Add(palette.IsChecker && cell.Picture is not null
             ? new CheckerElement(tile, palette.Tile, palette.OtherTile, SheetMetrics.CheckerSquare)
             : new FillElement(tile, palette.Tile));
         if (Contrast.Ratio(palette.Tile, palette.Paper) < 1.3) elements.Add(new FrameElement(tile, palette.Line));
@@ -76,7 +77,7 @@ internal sealed class PageComposer
 
     private static string DescribeAbsence(PageCell cell, Bounds tile)
     {
-        if (cell.Fit is null) return "empty";
+        if (cell.Fit is null) return CellWords.Absence(cell.Part);
         if (cell.Problem is null) return "nothing visible";
         return tile.Width < SheetMetrics.NarrowCell ? "cannot be read" : $"cannot be read: {SafeText.Clean(cell.Problem)}";
     }
@@ -90,7 +91,7 @@ internal sealed class PageComposer
         foreach (var line in lines)
         {
             var area = Bounds.FromSize(tile.Left + inset, top, tile.Width - 2 * inset, style.LineHeight);
-            elements.Add(new TextElement(area, line, style, palette.TileInk, [palette.Tile, palette.OtherTile], TextAlignment.Middle));
+            elements.Add(new TextElement(area, line, style, palette.TileInk, palette.Tile, TextAlignment.Middle));
             top += style.LineHeight;
         }
     }
@@ -113,5 +114,5 @@ internal sealed class PageComposer
     }
 
     private void AddText(List<PageElement> elements, Bounds area, string words, TextStyle style, Rgb color) =>
-        elements.Add(new TextElement(area, MiddleShortener.Fit(words, style, area.Width, ruler), style, color, [palette.Paper]));
+        elements.Add(new TextElement(area, MiddleShortener.Fit(words, style, area.Width, ruler), style, color, palette.Paper));
 }

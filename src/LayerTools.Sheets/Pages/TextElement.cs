@@ -3,5 +3,5 @@ using LayerTools.Sheets.Text;
 
 namespace LayerTools.Sheets.Pages;
 
-/// <summary>One line of text that fits its area. The colours it stands on are told so that its contrast can be checked.</summary>
-internal sealed record TextElement(Bounds Area, string Text, TextStyle Style, Rgb Color, IReadOnlyList<Rgb> Backgrounds, TextAlignment Alignment = TextAlignment.Start) : PageElement(Area);
+/// <summary>One line of text that fits its area. The colour it stands on is told so that its contrast can be checked.</summary>
+internal sealed record TextElement(Bounds Area, string Text, TextStyle Style, Rgb Color, Rgb Background, TextAlignment Alignment = TextAlignment.Start) : PageElement(Area);

@@ -1,6 +1,7 @@
 using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Pixels;
+using LayerTools.Pixels.Compositing;
 
 namespace LayerTools.Sheets.Parts;
 
@@ -18,14 +19,9 @@ internal sealed class LayerPictures : IPartPictures
 
     public Raster Draw(Layer part, int width, int height, CancellationToken cancellation)
     {
-        var place = $"layer '{part.LayerPath}'";
-        SampleConverter.EnsureSupported(file, place);
+        SampleConverter.EnsureSupported(file, PlaceOf(part));
         var bounds = part.Bounds;
-        if (bounds.Width > AreaReducer.LargestSide || bounds.Height > AreaReducer.LargestSide)
-        {
-            throw new LayeredFileException(LayeredFileErrorKind.LimitExceeded, file.Path, place, -1,
-                FormattableString.Invariant($"Its rectangle has a side of more than {AreaReducer.LargestSide} px."), "Cut the layer to what is painted.");
-        }
+        EnsureReasonable(part, bounds);
 
         // An alpha channel that stores nothing is transparent throughout, however large its rectangle says it is.
         if (part.FindPlane(PlaneRole.Alpha) is { Data.Length: 0 }) return new Raster(width, height);
@@ -77,7 +73,22 @@ internal sealed class LayerPictures : IPartPictures
 
     private MaskRows? OpenMask(Layer part)
     {
-        if (part.Mask is not { IsDisabled: false } mask || part.FindPlane(PlaneRole.UserMask) is null) return null;
-        return new MaskRows(mask, part.Bounds, new ByteRows(reader.OpenRows(part, PlaneRole.UserMask), mask.Bounds.Width, missing: 0, isLight: false));
+        if (StoredMask.Find(part) is not { } mask) return null;
+        if (mask.Bounds.IsEmpty || part.FindPlane(mask.Role) is null)
+        {
+            return new MaskRows(mask with { Bounds = Bounds.Empty }, part.Bounds, new ByteRows(null, 0, mask.DefaultColor, isLight: false));
+        }
+
+        EnsureReasonable(part, mask.Bounds);
+        return new MaskRows(mask, part.Bounds, new ByteRows(reader.OpenRows(part, mask.Role), mask.Bounds.Width, mask.DefaultColor, isLight: false));
     }
+
+    private void EnsureReasonable(Layer part, Bounds bounds)
+    {
+        if (bounds.Width <= AreaReducer.LargestSide && bounds.Height <= AreaReducer.LargestSide) return;
+        throw new LayeredFileException(LayeredFileErrorKind.LimitExceeded, file.Path, PlaceOf(part), -1,
+            FormattableString.Invariant($"A rectangle of it has a side of more than {AreaReducer.LargestSide} px."), "Cut the layer to what is painted.");
+    }
+
+    private static string PlaceOf(Layer part) => $"layer '{part.LayerPath}'";
 }

@@ -1,22 +1,23 @@
 using LayerTools.Model;
+using LayerTools.Pixels.Compositing;
 
 namespace LayerTools.Sheets.Parts;
 
-/// <summary>Lets a user mask cut the opacity of a layer's rows, from the top of the layer down.</summary>
+/// <summary>Lets a mask cut the opacity of a layer's rows, from the top of the layer down.</summary>
 internal sealed class MaskRows : IDisposable
 {
-    private readonly LayerMask mask;
+    private readonly StoredMask mask;
     private readonly Bounds layer;
     private readonly ByteRows rows;
     private readonly byte[] weights = new byte[256];
 
-    public MaskRows(LayerMask mask, Bounds layer, ByteRows rows)
+    public MaskRows(StoredMask mask, Bounds layer, ByteRows rows)
     {
         this.mask = mask;
         this.layer = layer;
         this.rows = rows;
-        rows.SkipNext(Math.Min(Math.Max(layer.Top - mask.Bounds.Top, 0), Math.Max(mask.Bounds.Height, 0)));
-        for (var value = 0; value < weights.Length; value++) weights[value] = Weigh(value);
+        rows.SkipNext(Math.Min(Math.Max(layer.Top - mask.Bounds.Top, 0), mask.Bounds.Height));
+        for (var value = 0; value < weights.Length; value++) weights[value] = (byte)((mask.Weigh(value / 255f) * 255) + 0.5f);
     }
 
     /// <summary>Multiplies the opacity of a row by the mask.</summary>
@@ -28,7 +29,7 @@ internal sealed class MaskRows : IDisposable
         var common = layer.Intersect(mask.Bounds);
         if (y < common.Top || y >= common.Bottom)
         {
-            if (!mask.Bounds.IsEmpty && y >= mask.Bounds.Top && y < mask.Bounds.Bottom) rows.SkipNext();
+            if (y >= mask.Bounds.Top && y < mask.Bounds.Bottom) rows.SkipNext();
             Multiply(opacity, outside);
             return;
         }
@@ -41,13 +42,6 @@ internal sealed class MaskRows : IDisposable
     }
 
     public void Dispose() => rows.Dispose();
-
-    /// <summary>A mask of less than full density hides less.</summary>
-    private byte Weigh(int value)
-    {
-        var hides = mask.IsInverted ? value : 255 - value;
-        return (byte)(255 - Multiply((byte)hides, mask.UserDensity ?? 255));
-    }
 
     private static void Multiply(Span<byte> opacity, byte by)
     {

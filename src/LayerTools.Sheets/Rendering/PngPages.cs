@@ -30,8 +30,9 @@ internal sealed class PngPages : IPageSink
         using var surface = SKSurface.Create(info) ?? throw OutOfMemory(page);
         painter.Paint(surface.Canvas, page);
         using var pixels = surface.PeekPixels();
+        using var png = pixels.Encode(Encoding) ?? throw OutOfMemory(page);
         var path = paths[temporaries.Count];
-        FileAccessErrors.Wrap(path, () => Write(pixels, path));
+        FileAccessErrors.Wrap(path, () => Write(png, path));
     }
 
     public IReadOnlyList<string> Commit()
@@ -52,14 +53,14 @@ internal sealed class PngPages : IPageSink
         temporaries.Clear();
     }
 
-    private bool Write(SKPixmap pixels, string path)
+    private bool Write(SKData png, string path)
     {
         var folder = Path.GetDirectoryName(path)!;
         Directory.CreateDirectory(folder);
         var temporary = Path.Combine(folder, $".{Path.GetFileName(path)}.{Guid.NewGuid():N}.tmp");
         using var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None, 1 << 16);
         temporaries.Add(temporary);
-        if (!pixels.Encode(stream, Encoding)) throw new IOException("The picture could not be encoded.");
+        png.SaveTo(stream);
         stream.Flush(flushToDisk: true);
         return true;
     }

@@ -3,6 +3,10 @@ using SkiaSharp;
 namespace LayerTools.Sheets.Text;
 
 /// <summary>The shipped typefaces, and those of the machine for characters the shipped ones lack.</summary>
+/// <remarks>
+/// Bytes are handed to the drawing library and never streams: its calls back into managed streams are set up once for a whole process, so
+/// a second copy of the library's wrapper, brought by another module, would get the calls meant for this one.
+/// </remarks>
 internal sealed class FontLibrary : IDisposable
 {
     private readonly Lazy<IReadOnlyList<string>> files;
@@ -81,7 +85,9 @@ internal sealed class FontLibrary : IDisposable
     private static SKTypeface LoadShipped(string name)
     {
         using var stream = typeof(FontLibrary).Assembly.GetManifestResourceStream($"Fonts/{name}")!;
-        using var data = SKData.Create(stream);
+        using var bytes = new MemoryStream();
+        stream.CopyTo(bytes);
+        using var data = SKData.CreateCopy(bytes.ToArray());
         return SKTypeface.FromData(data);
     }
 }

@@ -63,15 +63,12 @@ internal sealed class EditRunner(LayerToolsCommand command, string action)
 
     private static string Describe(LayerFile file, EditStep step)
     {
-        // A layer that is yet to be made has no place in the file that could be told.
-        var place = step.LayerPath.Length > 0 && step.Layer?.GetFile() is not null ? $"{file.Path}: {step.LayerPath}" : file.Path;
-        var values = (step.Old, step.New) switch
+        var place = step.LayerPath.Length > 0 ? $"{file.Path}: {step.LayerPath}" : file.Path;
+        return PrintableText.Of(step switch
         {
-            (null, null) => string.Empty,
-            (null, _) => $" new: '{step.New}'",
-            (_, null) => $" removed: '{step.Old}'",
-            _ => $" '{step.Old}' -> '{step.New}'",
-        };
-        return PrintableText.Of($"{place}: {step.Property}{values}");
+            { Property: "Layer", Old: null } => $"{file.Path}: new layer '{step.New}'",
+            { Property: "Layer" } => $"{file.Path}: remove layer '{step.LayerPath}'",
+            _ => $"{place}: {step.Property} '{step.Old}' -> '{step.New}'",
+        });
     }
 }

@@ -1,6 +1,7 @@
 using System.Management.Automation;
 using LayerTools.Errors;
 using LayerTools.Model;
+using LayerTools.Names;
 
 namespace LayerTools.Binding;
 
@@ -22,17 +23,21 @@ internal static class ErrorRecords
         "NotAFilePath", ErrorCategory.InvalidArgument, path);
 
     public static ErrorRecord FactsOnly(object target) => Create(
-        new InvalidOperationException($"'{target}' is a plain copy of facts that came from another process or from a file, so it cannot be edited, saved or drawn. " +
+        new InvalidOperationException($"'{Name(target)}' is a plain copy of facts that came from another process or from a file, so it cannot be edited, saved or drawn. " +
             "Run the whole pipeline, from Get-LayerFile on, on the machine with the file."),
         "FactsOnly", ErrorCategory.InvalidOperation, target);
 
     public static ErrorRecord NotALayer(string command, object target) => Create(
-        new ArgumentException($"{command} takes layered files from Get-LayerFile or layers from Get-Layer, and '{target}' is neither. " +
+        new ArgumentException($"{command} takes layered files from Get-LayerFile or layers from Get-Layer, and '{Name(target)}' is neither. " +
             $"Begin with Get-LayerFile: Get-LayerFile hero.psd | {command} ..."),
         "NotALayer", ErrorCategory.InvalidType, target);
 
+    public static ErrorRecord InputMissing(string command) => Create(
+        new ArgumentException($"{command} works on what comes through the pipeline, and nothing came. Begin with Get-LayerFile: Get-LayerFile hero.psd | {command} ..."),
+        "InputMissing", ErrorCategory.InvalidArgument, target: null);
+
     public static ErrorRecord LayerWithoutFile(object target) => Create(
-        new InvalidOperationException($"The layer '{target}' was removed from its file. Choose layers anew with Get-Layer."),
+        new InvalidOperationException($"The layer '{Name(target)}' was removed from its file. Choose layers anew with Get-Layer."),
         "LayerWithoutFile", ErrorCategory.InvalidOperation, target);
 
     public static ErrorRecord LayerNotFound(string file, string layer, object target) => Create(
@@ -40,7 +45,7 @@ internal static class ErrorRecords
         "LayerNotFound", ErrorCategory.ObjectNotFound, target);
 
     public static ErrorRecord LayerAmbiguous(string file, string text, IEnumerable<Layer> found, object target) => Create(
-        new ArgumentException($"{file}: '{text}' could be any of the layers {string.Join(", ", found.Select(layer => FormattableString.Invariant($"{layer.LayerNumber} ({layer.LayerPath})")))}. " +
+        new ArgumentException($"{file}: '{text}' could be any of the layers {string.Join(", ", found.Select(layer => FormattableString.Invariant($"{layer.LayerNumber} ({Name(layer)})")))}. " +
             "Give the path or the number of one."),
         "LayerAmbiguous", ErrorCategory.InvalidArgument, target);
 
@@ -49,15 +54,30 @@ internal static class ErrorRecords
         "SelectionMissing", ErrorCategory.InvalidArgument, target);
 
     public static ErrorRecord ScriptFailed(string file, string layer, RuntimeException error, object target) => Create(
-        new InvalidOperationException($"{file}: The script block failed for the layer '{layer}': {error.Message.TrimEnd('.')}. Nothing in this file was changed.", error),
+        new InvalidOperationException($"{file}: The script block failed for the layer '{Name(layer)}': {error.Message.TrimEnd('.')}. Nothing in this file was changed.", error),
         "ScriptFailed", ErrorCategory.InvalidOperation, target);
 
     public static ErrorRecord DestinationTaken(string destination, string first, object target) => Create(
-        new InvalidOperationException($"{target}: {destination} was already written from {first} in this command. Give each file a destination of its own; -Force does not lift this."),
+        new InvalidOperationException($"{target}: {destination} is the destination of {first} already. Give each file one of its own; -Force does not lift this."),
         "DestinationTaken", ErrorCategory.ResourceExists, target);
+
+    public static ErrorRecord FileExists(string path) => Create(
+        new IOException($"{path}: The file exists, and a new one is never written over it. Name another file."), "FileExists", ErrorCategory.ResourceExists, path);
+
+    public static ErrorRecord NotALayeredName(string path) => Create(
+        new ArgumentException($"{path}: A layered file's name ends in .psd, or in .psb for more than 30,000 px a side. Name it so."), "NotALayeredName", ErrorCategory.InvalidArgument, path);
+
+    public static ErrorRecord TooLargeForPsd(string path, int largest) => Create(
+        new ArgumentException(FormattableString.Invariant($"{path}: A PSD holds at most {largest} px a side. Let the name end in .psb.")), "TooLargeForPsd", ErrorCategory.InvalidArgument, path);
+
+    public static ErrorRecord OtherFormat(string destination, LayerFile file) => Create(
+        new ArgumentException($"{file.Path}: The file is a {Views.Describe(file.Format)}, and saving does not change that. Let {destination} end in .{file.Format.ToString().ToLowerInvariant()}."),
+        "OtherFormat", ErrorCategory.InvalidArgument, file);
 
     public static ErrorRecord BadArgument(string id, string message, object? target = null) => Create(
         new ArgumentException(message), id, ErrorCategory.InvalidArgument, target);
+
+    private static string Name(object target) => PrintableText.Of(target.ToString());
 
     private static ErrorRecord Create(Exception error, string id, ErrorCategory category, object? target) => new(error, id, category, target);
 

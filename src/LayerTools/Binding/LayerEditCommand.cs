@@ -26,22 +26,21 @@ public abstract class LayerEditCommand : LayerSelectionCommand
     /// <summary>Edits one file.</summary>
     /// <param name="file">The file.</param>
     /// <param name="layers">The chosen layers.</param>
-    /// <param name="isChosen">False if no choice was made, and the layers are all of the file.</param>
     /// <returns>The layers to pass on instead of those that came in, or null.</returns>
-    private protected virtual IReadOnlyList<Layer>? Edit(LayerFile file, IReadOnlyList<Layer> layers, bool isChosen) => Runner.Run(CreateEdit(file), file, layers);
+    private protected virtual IReadOnlyList<Layer>? Edit(LayerFile file, IReadOnlyList<Layer> layers) => Runner.Run(CreateEdit(file), file, layers);
 
     /// <inheritdoc/>
     private protected override void ProcessFile(LayerFile file)
     {
         var filter = Filter;
         if (NeedsSelection && filter.IsEmpty) throw new RefusedException(ErrorRecords.SelectionMissing(MyInvocation.MyCommand.Name, file));
-        Edit(file, filter.Apply(file.Name, file.GetLayers().ToList()), !filter.IsEmpty);
+        Edit(file, filter.Apply(file.Name, file.GetLayers().ToList()));
         WriteResult(file);
     }
 
     /// <inheritdoc/>
     private protected override void ProcessLayers(IReadOnlyList<Layer> layers) =>
-        Runner.RunAll(layers, (file, ofFile) => Edit(file, Filter.Apply(file.Name, ofFile), isChosen: true));
+        Runner.RunAll(layers, (file, ofFile) => Edit(file, Filter.Apply(file.Name, ofFile)));
 
     /// <summary>Passes an edited file on.</summary>
     private protected virtual void WriteResult(LayerFile file) => WriteObject(file);

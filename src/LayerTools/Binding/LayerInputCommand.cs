@@ -14,14 +14,20 @@ public abstract class LayerInputCommand : LayerToolsCommand
     }
 
     /// <summary>Layered files from Get-LayerFile, or layers from Get-Layer.</summary>
-    /// <remarks>Not typed closer, so that a path or a copy from another process can be refused in words that help.</remarks>
-    [Parameter(Mandatory = true, ValueFromPipeline = true)]
-    public PSObject InputObject { get; set; } = null!;
+    /// <remarks>Neither typed closer nor mandatory, so that a path, a copy from another process or nothing at all can be refused in words that help.</remarks>
+    [Parameter(ValueFromPipeline = true)]
+    public PSObject? InputObject { get; set; }
 
     /// <inheritdoc/>
     protected override void ProcessRecord()
     {
-        if (LanguagePrimitives.GetEnumerable(InputObject) is { } items)
+        if (InputObject is null)
+        {
+            var missing = ErrorRecords.InputMissing(MyInvocation.MyCommand.Name);
+            if (!MyInvocation.ExpectingInput) ThrowTerminatingError(missing);
+            WriteError(missing);
+        }
+        else if (LanguagePrimitives.GetEnumerable(InputObject) is { } items)
         {
             foreach (var item in items) ProcessItem(PSObject.AsPSObject(item));
         }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Management.Automation;
 using LayerTools.Model;
+using LayerTools.Names;
 
 namespace LayerTools.Binding;
 
@@ -25,7 +26,7 @@ internal static class LayerScript
         if (values.Count > 1)
         {
             throw new RefusedException(ErrorRecords.BadArgument("ScriptGaveMany",
-                $"{layer.FilePath}: The script block gave {values.Count.ToString(CultureInfo.InvariantCulture)} values for the layer '{layer.LayerPath}', and a layer has one name. Nothing in this file was changed.", layer));
+                $"{layer.FilePath}: The script block gave {values.Count.ToString(CultureInfo.InvariantCulture)} values for the layer '{PrintableText.Of(layer.LayerPath)}', and a layer has one name. Nothing in this file was changed.", layer));
         }
 
         return values.FirstOrDefault();

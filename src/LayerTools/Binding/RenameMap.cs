@@ -31,16 +31,24 @@ internal static class RenameMap
     {
         var files = PathResolver.Resolve(cmdlet, path);
         if (files.Count == 0) throw new RefusedException(ErrorRecords.PathNotFound(path));
-        // The shell's own reader, so that what Export-Csv wrote comes back, type line and byte order mark included.
-        var reader = ScriptBlock.Create("param($path) Import-Csv -LiteralPath $path -Encoding utf8 -ErrorAction Stop");
         try
         {
-            return files.SelectMany(file => reader.Invoke(file)).Select(row => RenameEntry.FromColumns(name => GetColumn(row, name))).ToList();
+            return files.SelectMany(ReadRows).Select(row => RenameEntry.FromColumns(name => GetColumn(row, name))).ToList();
         }
         catch (RuntimeException error) when (error is not PipelineStoppedException)
         {
             throw new RefusedException(ErrorRecords.BadArgument("BadMap", $"{path}: This list of names cannot be read: {error.Message}", path));
         }
+    }
+
+    /// <summary>Reads with the shell's own reader, so that what Export-Csv wrote comes back, type line and byte order mark included.</summary>
+    private static IEnumerable<PSObject> ReadRows(string file)
+    {
+        var reader = ScriptBlock.Create("param($path, $delimiter) Microsoft.PowerShell.Utility\\Import-Csv -LiteralPath $path -Delimiter $delimiter -Encoding utf8 -ErrorAction Stop");
+        var rows = reader.Invoke(file, ',');
+        // Spreadsheets write semicolons or tabs where the machine's language has the comma for decimals.
+        var header = rows.FirstOrDefault()?.Properties.Select(property => property.Name).ToList();
+        return header is [var only] && only.IndexOfAny([';', '\t']) is >= 0 and var place ? reader.Invoke(file, only[place]) : rows;
     }
 
     private static string? GetColumn(PSObject row, string name) => row.Properties[name] is { } property ? ToText(property.Value) : null;

@@ -6,18 +6,28 @@ namespace LayerTools.Binding;
 /// <summary>Where the files of one command are written, each place once.</summary>
 internal sealed class SavePlaces
 {
-    private static readonly string[] LayeredExtensions = [".psd", ".psb"];
-
     // Some disks tell Hero.psd from hero.psd and some do not; taking them for one is the safe side.
     private readonly Dictionary<string, LayerFile> taken = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The format that a file's name says; null if it says none.</summary>
+    public static FileFormat? FindFormat(string path) => Path.GetExtension(path).ToUpperInvariant() switch
+    {
+        ".PSD" => FileFormat.Psd,
+        ".PSB" => FileFormat.Psb,
+        _ => null,
+    };
 
     /// <summary>The path to write a file to.</summary>
     /// <param name="destination">A file, if it ends like a layered file and is no folder; a folder otherwise.</param>
     /// <param name="file">The file to write.</param>
-    public static string Locate(string destination, LayerFile file) =>
-        LayeredExtensions.Contains(Path.GetExtension(destination), StringComparer.OrdinalIgnoreCase) && !Directory.Exists(destination)
-            ? Path.GetFullPath(destination)
-            : Path.GetFullPath(Path.Combine(destination, file.Name));
+    /// <exception cref="RefusedException">The destination's name says another format than the file has.</exception>
+    public static string Locate(string destination, LayerFile file)
+    {
+        if (FindFormat(destination) is not { } format || Directory.Exists(destination)) return Path.GetFullPath(Path.Combine(destination, file.Name));
+        // A file whose own name is wrong may keep it.
+        if (format != file.Format && format != FindFormat(file.Path)) throw new RefusedException(ErrorRecords.OtherFormat(destination, file));
+        return Path.GetFullPath(destination);
+    }
 
     /// <summary>The path to write a picture of a file to.</summary>
     /// <param name="destination">A file, if it has an extension and is no folder; else a folder, where the picture is called like the file.</param>

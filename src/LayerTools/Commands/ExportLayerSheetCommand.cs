@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Management.Automation;
 using LayerTools.Binding;
 using LayerTools.Completion;
@@ -87,7 +86,7 @@ public sealed class ExportLayerSheetCommand : LayerSelectionCommand, IDisposable
         {
             var result = SheetWriter.Write(file, layers, path, options, stopping.Token);
             WriteWarnings(file.Name, result.Warnings);
-            WriteVerbose($"{path}: {result.PartCount.ToString(CultureInfo.InvariantCulture)} parts on {Views.Count(result.Paths.Count, "page")}");
+            WriteVerbose($"{path}: {Views.Count(result.PartCount, "part")} on {Views.Count(result.Paths.Count, "page")}");
             foreach (var page in result.Paths) WriteObject(new FileInfo(page));
         }
         catch (OperationCanceledException)

@@ -11,6 +11,8 @@ namespace LayerTools.Commands;
 [OutputType(typeof(LayerFile))]
 public sealed class NewLayerFileCommand : LayerToolsCommand
 {
+    private const int LargestPsd = 30_000;
+
     /// <summary>The file to write; each character is meant as it stands.</summary>
     [Parameter(Mandatory = true, Position = 0)]
     [ValidateNotNullOrEmpty]
@@ -44,6 +46,8 @@ public sealed class NewLayerFileCommand : LayerToolsCommand
     protected override void ProcessRecord() => Try(Path, () =>
     {
         var path = PathResolver.ResolveLiteral(this, Path);
+        CheckFormat(path);
+        if (File.Exists(path)) throw new RefusedException(ErrorRecords.FileExists(path));
         if (!ShouldProcess(path, FormattableString.Invariant($"Write a blank file of {Width} x {Height} px"))) return;
         if (Width % 2 != 0)
         {
@@ -56,6 +60,12 @@ public sealed class NewLayerFileCommand : LayerToolsCommand
         WriteWarnings(System.IO.Path.GetFileName(path), result.Warnings);
         WriteObject(LayerFiles.Read(path));
     });
+
+    private void CheckFormat(string path)
+    {
+        if (SavePlaces.FindFormat(path) is not { } format) throw new RefusedException(ErrorRecords.NotALayeredName(path));
+        if (format == FileFormat.Psd && Math.Max(Width, Height) > LargestPsd) throw new RefusedException(ErrorRecords.TooLargeForPsd(path, LargestPsd));
+    }
 
     private static int ParseColor(string text)
     {

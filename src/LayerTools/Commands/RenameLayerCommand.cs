@@ -104,9 +104,9 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
     };
 
     /// <inheritdoc/>
-    private protected override IReadOnlyList<Layer>? Edit(LayerFile file, IReadOnlyList<Layer> layers, bool isChosen)
+    private protected override IReadOnlyList<Layer>? Edit(LayerFile file, IReadOnlyList<Layer> layers)
     {
-        if (!Preview) return base.Edit(file, layers, isChosen);
+        if (!Preview) return base.Edit(file, layers);
         var plan = CreateEdit(file).Plan(file, layers);
         WriteWarnings(file.Name, plan.Warnings);
         WriteObject(plan.Steps.Select(step => new RenamePreview(step, file.Path)), enumerateCollection: true);

@@ -79,13 +79,13 @@ public sealed class SaveLayerFileCommand : LayerInputCommand
 
     private void Tell(SaveResult result, int? piped)
     {
-        var layers = result.LayerCount.ToString(CultureInfo.InvariantCulture);
+        var layers = Views.Count(result.LayerCount, "layer");
         if (!result.Written) WriteVerbose($"{result.Path}: Nothing was pending; the file was left as it is.");
-        else if (piped is null) WriteVerbose($"{result.Path}: wrote {layers} layers");
+        else if (piped is not { } count) WriteVerbose($"{result.Path}: wrote {layers}");
         else
         {
             // Said aloud, since somebody who piped a few layers may not expect a whole file.
-            var message = $"{result.Path}: wrote {layers} layers ({piped.Value.ToString(CultureInfo.InvariantCulture)} were piped)";
+            var message = FormattableString.Invariant($"{result.Path}: wrote {layers} ({count} {(count == 1 ? "was" : "were")} piped)");
             WriteInformation(new HostInformationMessage { Message = message }, ["PSHOST", "LayerTools"]);
         }
     }

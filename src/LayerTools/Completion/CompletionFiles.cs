@@ -48,7 +48,7 @@ internal static class CompletionFiles
     };
 
     private static object? GetVariable(string name) =>
-        ScriptBlock.Create("param($name) , (Get-Variable -Name ([WildcardPattern]::Escape($name)) -ValueOnly -ErrorAction Ignore)").Invoke(name).FirstOrDefault()?.BaseObject;
+        ScriptBlock.Create("param($name) , (Microsoft.PowerShell.Utility\\Get-Variable -Name ([WildcardPattern]::Escape($name)) -ValueOnly -ErrorAction Ignore)").Invoke(name).FirstOrDefault()?.BaseObject;
 
     private static List<LayerFile> FromValue(object value)
     {
@@ -68,8 +68,8 @@ internal static class CompletionFiles
     private static List<LayerFile> FromPaths(object paths, bool isLiteral)
     {
         var script = ScriptBlock.Create(isLiteral
-            ? "param($paths) (Get-Item -LiteralPath $paths -ErrorAction Ignore).FullName"
-            : "param($paths) (Get-Item -Path $paths -ErrorAction Ignore).FullName");
+            ? "param($paths) (Microsoft.PowerShell.Management\\Get-Item -LiteralPath $paths -ErrorAction Ignore).FullName"
+            : "param($paths) (Microsoft.PowerShell.Management\\Get-Item -Path $paths -ErrorAction Ignore).FullName");
         return script.Invoke(paths).Select(found => found?.BaseObject).OfType<string>().Take(MostFiles).SelectMany(TryRead).ToList();
     }
 

@@ -26,8 +26,6 @@ internal static class TextWidth
         return width;
     }
 
-    public static string Pad(string text, int width) => text + new string(' ', Math.Max(0, width - Measure(text)));
-
     private static int MeasureRune(int rune, UnicodeCategory category) => category switch
     {
         UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format => 0,

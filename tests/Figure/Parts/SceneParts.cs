@@ -10,8 +10,8 @@ internal static class SceneParts
 {
     public static FigurePart CreateGuide() => new("guide", brush =>
     {
-        brush.Fill(Ribbon("0,0 0,6000", 6, 6), Palette.GuideLine);
-        foreach (var y in (int[])[400, 1944, 3080, 4400, 5710]) brush.Fill(Ribbon($"-1500,{y} 1500,{y}", 4, 4), Palette.GuideLine);
+        brush.Fill(Ribbon("0,0 0,6000", 10, 10), Palette.GuideLine);
+        foreach (var y in (int[])[400, 1944, 3080, 4400, 5710]) brush.Fill(Ribbon($"-1500,{y} 1500,{y}", 8, 8), Palette.GuideLine);
     }) { IsHidden = true, Opacity = 0.6f, IsWash = true };
 
     public static FigurePart CreateSketch() => new("Sketch", brush =>
@@ -22,9 +22,9 @@ internal static class SceneParts
             Limb(590, 2390, 330, 890, 2950, 260), Limb(890, 2950, 260, 1240, 3600, 200), Limb(310, 3600, 380, 310, 5600, 300),
             Limb(-590, 2390, 330, -890, 2950, 260), Limb(-890, 2950, 260, -1240, 3600, 200), Limb(-310, 3600, 380, -310, 5600, 300),
         ];
-        foreach (var shape in shapes) brush.Outline(shape, Palette.Pencil, 12, 0.55f);
-        brush.Stroke("-620,1450 0,1490 620,1450", Palette.Pencil, 12, 0.6f);
-        brush.Stroke("-10,620 14,1300 0,1960", Palette.Pencil, 12, 0.6f);
+        foreach (var shape in shapes) brush.Outline(shape, Palette.Pencil, 24, 0.75f);
+        brush.Stroke("-620,1450 0,1490 620,1450", Palette.Pencil, 26, 0.8f);
+        brush.Stroke("-10,620 14,1300 0,1960", Palette.Pencil, 26, 0.8f);
     }) { IsHidden = true, Opacity = 0.8f, IsWash = true };
 
     public static FigurePart CreateFloor() => new("Layer 1", brush => brush.Glow(0, 5690, 980, 130, SKColor.Parse("#2C2838"), 0.75f)) { Mode = BlendMode.Multiply, Opacity = 0.7f };

@@ -54,6 +54,8 @@ public sealed class SaveTests : IDisposable
             Rename(file, file.GetLayers().First(layer => layer.Name.StartsWith("Neck", StringComparison.Ordinal) || layer.Name == "Throat"), name);
             Assert.True(LayerFiles.Save(file, source, new SaveOptions { InPlace = true }).Written);
             Assert.Contains(LayerFiles.Read(source).GetLayers(), layer => layer.Name == name);
+            Assert.Equal((source, "hero.psd"), (file.Path, file.Name));
+            Assert.All(file.GetLayers(), layer => Assert.Equal(source, layer.FilePath));
         }
 
         Assert.Single(Directory.GetFiles(folder.Root));
@@ -110,7 +112,7 @@ public sealed class SaveTests : IDisposable
     }
 
     [Fact]
-    public void A_link_is_written_through()
+    public void A_link_is_written_through_or_refused()
     {
         var link = folder["link.psd"];
         try
@@ -124,9 +126,13 @@ public sealed class SaveTests : IDisposable
 
         var file = LayerFiles.Read(link);
         Rename(file, file.GetLayers().Single(layer => layer.Name == "Neck"), "Throat");
+#if NETSTANDARD_BUILD
+        AssertRefused(LayeredFileErrorKind.Unavailable, () => LayerFiles.Save(file, link, new SaveOptions { InPlace = true }));
+#else
         LayerFiles.Save(file, link, new SaveOptions { InPlace = true });
         Assert.NotNull(new FileInfo(link).LinkTarget);
         Assert.Contains(LayerFiles.Read(source).GetLayers(), layer => layer.Name == "Throat");
+#endif
     }
 
     [Fact]

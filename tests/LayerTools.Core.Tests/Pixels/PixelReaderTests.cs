@@ -1,4 +1,6 @@
 using System.Buffers.Binary;
+using CsCheck;
+using LayerTools.Edits;
 using LayerTools.Errors;
 using LayerTools.Formats;
 using LayerTools.Model;
@@ -111,6 +113,29 @@ public class PixelReaderTests
         Assert.Contains(problem, error.Problem, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(8)]
+    [InlineData(16)]
+    [InlineData(32)]
+    public void Random_bytes_are_damage_or_samples_but_nothing_worse(int bitDepth) =>
+        Gen.Select(Gen.Int[-2, 5], Gen.Byte.Array[0, 60], Gen.Int[0, 9], Gen.Int[0, 9], Gen.Bool).Sample((compression, data, width, height, isPsb) =>
+        {
+            // Half of them begin like a zlib stream, so that the inflater gets to see them.
+            if (compression is 2 or 3 && data.Length > 2 && isPsb) (data[0], data[1]) = (0x78, 0x9C);
+            var layer = ModelBuilder.Pixel("Eye L", Bounds.FromSize(0, 0, width, height));
+            layer.Planes = [new Plane(PlaneRole.Alpha, compression, new MemoryBytes(data))];
+            var file = new LayerFile("figure.psd", isPsb ? FileFormat.Psb : FileFormat.Psd, 10, 10, ColorMode.Rgb, bitDepth, new StubFileDetail());
+            file.Root.Append(layer);
+            file.Renumber();
+            var mirror = new MirrorEdit().Plan(file, [layer]);
+            var (read, reflected) = (Try(() => Read(file, layer)), Try(mirror.Apply));
+
+            // What cannot be read cannot be reflected, and the other way round.
+            Assert.Equal(read, reflected);
+            Assert.Equal(read ? 2 : 1, file.LayerCount);
+        });
+
     [Fact]
     public void A_layer_beyond_the_memory_limit_is_refused_by_name()
     {
@@ -168,6 +193,25 @@ public class PixelReaderTests
                 Assert.Equal(bounds.IsEmpty ? 0 : PlaneRows.GetRowBytes(bounds.Width, file.BitDepth) * bounds.Height, reader.ReadPlane(layer, plane.Role)!.Length);
             }
         }
+    }
+
+    private static bool Try(Action action)
+    {
+        try
+        {
+            action();
+            return true;
+        }
+        catch (LayeredFileException)
+        {
+            return false;
+        }
+    }
+
+    private static void Read(LayerFile file, Layer layer)
+    {
+        using var reader = new PixelReader(file);
+        reader.ReadPlane(layer, PlaneRole.Alpha);
     }
 
     private static LayerFile ReadTree(string path)

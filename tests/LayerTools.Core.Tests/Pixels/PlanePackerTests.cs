@@ -63,9 +63,9 @@ public class PlanePackerTests
     {
         var samples = new byte[4 * 17_000];
         new Random(1).NextBytes(samples);
-        Assert.Equal(Compression.PackBits, PlanePacker.Pack(PlaneRole.Color0, Compression.PackBits, 17_000, 1, 32, FileFormat.Psb, samples, new SpoolFile()).Compression);
+        Assert.Equal((int)Compression.PackBits, PlanePacker.Pack(PlaneRole.Color0, Compression.PackBits, 17_000, 1, 32, FileFormat.Psb, samples, new SpoolFile()).CompressionWord);
         var plane = PlanePacker.Pack(PlaneRole.Color0, Compression.PackBits, 17_000, 1, 32, FileFormat.Psd, samples, new SpoolFile());
-        Assert.Equal(Compression.ZipPrediction, plane.Compression);
+        Assert.Equal((int)Compression.ZipPrediction, plane.CompressionWord);
         Assert.Equal(samples, ReadAll(plane, 17_000, 1, 32, FileFormat.Psd));
     }
 

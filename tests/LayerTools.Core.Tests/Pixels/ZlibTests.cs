@@ -48,6 +48,26 @@ public class ZlibTests
     }
 
     [Fact]
+    public void A_wrong_checksum_is_an_error()
+    {
+        var bytes = Enumerable.Range(0, 1000).Select(i => (byte)(i * i >> 3)).ToArray();
+        var packed = Zlib.Deflate(bytes);
+        packed[^1] ^= 1;
+        Assert.Throws<LayeredFileException>(() => Zlib.Inflate(packed, new byte[1000]));
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(3)]
+    public void Filling_behind_the_stream_is_no_error(int filling)
+    {
+        var bytes = Enumerable.Range(0, 1000).Select(i => (byte)(i * i >> 3)).ToArray();
+        var back = new byte[1000];
+        Zlib.Inflate([.. Zlib.Deflate(bytes), .. new byte[filling]], back);
+        Assert.Equal(bytes, back);
+    }
+
+    [Fact]
     public void Bytes_that_are_no_zlib_stream_are_an_error()
     {
         var error = Assert.Throws<LayeredFileException>(() => Zlib.Inflate([0x12, 0x34, 0x56, 0x78, 0x9A], new byte[4]));

@@ -48,6 +48,27 @@ public class CellWordsTests
     }
 
     [Fact]
+    public void A_vector_mask_that_is_no_samples_is_told()
+    {
+        var part = ModelBuilder.Pixel("Arm L");
+        part.Detail = new StubLayerDetail { Uses = LayerFeatures.VectorMask };
+        ModelBuilder.File(part);
+        Assert.Equal("no mark \u00B7 vector mask not drawn", CellWords.State(part));
+        part.Mask = new LayerMask { Flags = LayerMask.RenderedFlag };
+        part.Planes.Add(ModelBuilder.Raw(PlaneRole.UserMask, []));
+        Assert.Equal("no mark", CellWords.State(part));
+    }
+
+    [Fact]
+    public void Shapes_kept_as_data_only_are_not_called_empty()
+    {
+        var shape = ModelBuilder.Other(LayerKind.Shape, "Badge");
+        var file = ModelBuilder.File("hero.psd", 100, 60, shape, ModelBuilder.Pixel("Layer 37", Bounds.Empty));
+        Assert.Equal("no pixels stored", CellWords.Absence(shape));
+        Assert.EndsWith("2 parts \u00B7 1 empty \u00B7 1 without stored pixels", CellWords.Describe(file, [.. file.GetLayers()], 2), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_header_counts_what_is_special()
     {
         var hidden = ModelBuilder.Pixel("Sketch");

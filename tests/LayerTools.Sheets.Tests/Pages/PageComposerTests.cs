@@ -94,6 +94,14 @@ public class PageComposerTests
     }
 
     [Fact]
+    public void Words_in_a_tile_stand_on_one_colour()
+    {
+        var page = Compose(SheetBackground.Checker, 640);
+        Assert.Single(page.Elements.OfType<CheckerElement>());
+        Assert.Equal(3, page.Elements.OfType<FillElement>().Count());
+    }
+
+    [Fact]
     public void A_sheet_without_parts_says_so()
     {
         var grid = SheetGrid.Plan(0, new SheetOptions(), "sheet.png");
@@ -105,7 +113,7 @@ public class PageComposerTests
     {
         foreach (var text in Compose(background, 320).Elements.OfType<TextElement>())
         {
-            foreach (var behind in text.Backgrounds) Assert.True(Contrast.Ratio(text.Color, behind) >= Contrast.Minimum, $"'{text.Text}', {text.Color} on {behind}");
+            Assert.True(Contrast.Ratio(text.Color, text.Background) >= Contrast.Minimum, $"'{text.Text}', {text.Color} on {text.Background}");
         }
     }
 

@@ -63,6 +63,16 @@ public class LayerPicturesTests
         Assert.All(Alpha(Draw(part)), alpha => Assert.Equal(left, alpha));
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(255)]
+    public void A_mask_without_samples_has_one_value_everywhere(int value)
+    {
+        var part = ModelBuilder.Pixel("Iris L");
+        part.Mask = new LayerMask { Bounds = part.Bounds, DefaultColor = (byte)value };
+        Assert.All(Alpha(Draw(part)), alpha => Assert.Equal(value, alpha));
+    }
+
     [Fact]
     public void Grey_files_have_one_colour_channel()
     {

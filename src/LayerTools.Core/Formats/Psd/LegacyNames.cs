@@ -47,9 +47,12 @@ internal sealed class LegacyNames
     /// <summary>Whether the short name can say the whole name, so that no Unicode name is needed.</summary>
     public bool CanSay(string name) => Decode(Encode(name)) == name;
 
+    /// <summary>A name that needs no code page; null if it does.</summary>
+    public static string? TryDecodeAscii(byte[] legacy) => Array.TrueForAll(legacy, value => value < 128) ? Encoding.ASCII.GetString(legacy) : null;
+
     public string Decode(byte[] legacy)
     {
-        if (Array.TrueForAll(legacy, value => value < 128)) return Encoding.ASCII.GetString(legacy);
+        if (TryDecodeAscii(legacy) is { } ascii) return ascii;
         if (isCertain) return encoding.GetString(legacy);
         try
         {

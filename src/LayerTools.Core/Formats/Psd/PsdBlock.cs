@@ -41,7 +41,7 @@ internal sealed record PsdBlock(uint Signature, uint Key, ByteSource Data, byte[
         var signature = input.ReadUInt32();
         var key = input.ReadUInt32();
         var length = input.ReadLength(PsdKey.HasWideLength(signature, key, format));
-        input.CheckLength(length, $"block '{PsdKey.Format(key)}'");
+        input.CheckLength(length, new PsdSection("block", Key: key));
         return (signature, key, length);
     }
 

@@ -29,12 +29,12 @@ internal sealed class PsdInput : IDisposable
     /// <summary>Where the current section ends.</summary>
     public long End { get; private set; }
 
-    public string Section { get; private set; } = "header";
+    public PsdSection Section { get; private set; } = "header";
 
     public long Remaining => End - Position;
 
     /// <summary>Enters a section of declared length; <see cref="Leave"/> steps to its end and back into the section around it.</summary>
-    public (long End, string Section) Enter(long length, string section)
+    public (long End, PsdSection Section) Enter(long length, PsdSection section)
     {
         CheckLength(length, section);
         var outer = (End, Section);
@@ -44,7 +44,7 @@ internal sealed class PsdInput : IDisposable
     }
 
     /// <summary>Compares a declared length with what remains, before anything is read or allocated.</summary>
-    public void CheckLength(long length, string section)
+    public void CheckLength(long length, PsdSection section)
     {
         if (length < 0) throw Damaged($"The length of the {section}, {length} bytes, is negative.", section);
         if (length <= Remaining) return;
@@ -52,14 +52,14 @@ internal sealed class PsdInput : IDisposable
         throw Damaged($"The {section} says it has {length} bytes, but the {Section} around it has only {Remaining} left.", section);
     }
 
-    public void Leave((long End, string Section) outer)
+    public void Leave((long End, PsdSection Section) outer)
     {
         Position = End;
         (End, Section) = outer;
     }
 
     /// <summary>Names the part that is read next, for errors.</summary>
-    public void Name(string section) => Section = section;
+    public void Name(PsdSection section) => Section = section;
 
     public byte ReadByte()
     {
@@ -165,17 +165,17 @@ internal sealed class PsdInput : IDisposable
         throw End == Length ? Truncated(Section, count) : Damaged($"The {Section} ends after {Remaining} bytes, but {count} more are needed.");
     }
 
-    public LayeredFileException Damaged(string problem, string? section = null) =>
-        new(LayeredFileErrorKind.Damaged, Source.Path, section ?? Section, Position, problem, "The file is damaged; open it where it was made and save it again, or restore a copy.");
+    public LayeredFileException Damaged(string problem, PsdSection? section = null) =>
+        new(LayeredFileErrorKind.Damaged, Source.Path, (section ?? Section).ToString(), Position, problem, "The file is damaged; open it where it was made and save it again, or restore a copy.");
 
     public LayeredFileException LimitExceeded(string problem, string limit) =>
-        new(LayeredFileErrorKind.LimitExceeded, Source.Path, Section, Position, problem, $"If you trust the file, raise the limit: Get-LayerFile -Limit @{{ {limit} = ... }}.");
+        new(LayeredFileErrorKind.LimitExceeded, Source.Path, Section.ToString(), Position, problem, $"If you trust the file, raise the limit: Get-LayerFile -Limit @{{ {limit} = ... }}.");
 
     /// <summary>Remembers the file's state, so that later reads can tell whether it changed.</summary>
     public void Remember(IReadOnlyList<(long Offset, long Length)> watched) => Source.Remember(stream, watched);
 
     public void Dispose() => stream.Dispose();
 
-    private LayeredFileException Truncated(string section, long needed) =>
-        new(LayeredFileErrorKind.Truncated, Source.Path, section, Position, $"The file ends after {Length} bytes, but {needed} bytes are needed from here.", "The file was not written or copied completely; copy it again from where it was made.");
+    private LayeredFileException Truncated(PsdSection section, long needed) =>
+        new(LayeredFileErrorKind.Truncated, Source.Path, section.ToString(), Position, $"The file ends after {Length} bytes, but {needed} bytes are needed from here.", "The file was not written or copied completely; copy it again from where it was made.");
 }

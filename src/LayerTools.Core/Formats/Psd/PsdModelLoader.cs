@@ -31,7 +31,7 @@ internal static class PsdModelLoader
     /// <summary>Fills a layer from its record.</summary>
     public static Layer LoadLayer(PsdRecord record, PsdHabits habits)
     {
-        var layer = new Layer(LayerTraits.TellKind(record), habits.Names.Decode(record.LegacyName), new PsdLayerDetail(record, null))
+        var layer = new Layer(LayerTraits.TellKind(record), ReadName(record, habits), new PsdLayerDetail(record, null))
         {
             Bounds = record.Bounds,
             BlendMode = BlendModeKeys.Read(record.BlendKey),
@@ -55,18 +55,31 @@ internal static class PsdModelLoader
 
     private static PsdHabits TellHabits(IReadOnlyList<PsdRecord> records)
     {
-        var pairs = new List<(byte[], string)>();
         int? filling = null;
+        var padsBlocks = false;
         foreach (var record in records)
         {
-            var data = record.GetData("luni");
-            if (!UnicodeNameBlock.TryRead(data, out var name, out _)) continue;
-            pairs.Add((record.LegacyName, name));
-            filling ??= UnicodeNameBlock.TellFilling(data);
+            filling ??= UnicodeNameBlock.TellFilling(record.GetData("luni"));
+            foreach (var block in record.Blocks) padsBlocks |= block.Padding.Length > 0;
         }
 
-        return new PsdHabits(LegacyNames.Infer(pairs), filling ?? 4, records.Any(record => record.Blocks.Any(block => block.Padding.Length > 0)));
+        return new PsdHabits(() => FindLegacyNames(records), filling ?? 4, padsBlocks);
     }
+
+    private static LegacyNames FindLegacyNames(IReadOnlyList<PsdRecord> records)
+    {
+        var pairs = new List<(byte[], string)>();
+        foreach (var record in records)
+        {
+            if (UnicodeNameBlock.TryRead(record.GetData("luni"), out var name, out _)) pairs.Add((record.LegacyName, name));
+        }
+
+        return LegacyNames.Infer(pairs);
+    }
+
+    /// <summary>The Unicode name; the short one where there is none that can be read.</summary>
+    private static string ReadName(PsdRecord record, PsdHabits habits) =>
+        UnicodeNameBlock.TryRead(record.GetData("luni"), out var name, out _) ? name : LegacyNames.TryDecodeAscii(record.LegacyName) ?? habits.Names.Decode(record.LegacyName);
 
     /// <summary>Reads the flat list, from the front, into a tree; dividers that do not match are kept where they are and warned about.</summary>
     private static List<string> BuildTree(LayerFile file, PsdFileDetail detail, IReadOnlyList<PsdRecord> records, ReadLimits limits)

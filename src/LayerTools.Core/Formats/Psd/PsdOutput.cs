@@ -58,17 +58,17 @@ internal sealed class PsdOutput
         Write(other.bytes.AsSpan(0, other.count));
     }
 
-    /// <summary>A channel with its compression word, which stands right before the bytes of every channel on disk, so that neighbours are copied in one go.</summary>
+    /// <summary>A channel with its compression word.</summary>
     public void Write(Plane plane)
     {
-        if (plane.CompressionWord == Plane.NoCompressionWord) return;
-        if (plane.Data is FileSlice slice)
+        if (plane.Stored is { } stored)
         {
-            Write(new FileSlice(slice.File, slice.Offset - 2, slice.Length + 2));
+            Write(stored);
             return;
         }
 
-        WriteUInt16((ushort)plane.CompressionWord);
+        if (!plane.HasCompressionWord) return;
+        WriteUInt16((ushort)plane.CompressionWord!.Value);
         Write(plane.Data);
     }
 

@@ -22,7 +22,6 @@ internal static class PsdRebinding
             layer.Detail = stored.Detail;
         }
 
-        file.Path = written.Path;
         file.Source = written.Source;
         file.Detail = written.Detail;
     }

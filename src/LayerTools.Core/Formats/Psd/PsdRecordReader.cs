@@ -24,7 +24,7 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
         var announced = new List<Announced>(records);
         for (var i = 0; i < records; i++)
         {
-            input.Name($"layer record {i + 1} of {records}");
+            input.Name(new PsdSection("layer record", i + 1, records));
             announced.Add(ReadRecord());
         }
 
@@ -32,7 +32,7 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
         var read = new List<PsdRecord>(records);
         for (var i = 0; i < records; i++)
         {
-            input.Name($"channels of layer record {i + 1} of {records}");
+            input.Name(new PsdSection("channels of layer record", i + 1, records));
             read.Add(announced[i].Record with { Planes = Array.ConvertAll(announced[i].Channels, ReadPlane) });
         }
 
@@ -92,10 +92,9 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
         if (channel.Length == 0) return new Plane(channel.Role, Plane.NoCompressionWord, MemoryBytes.Empty);
         input.CheckLength(channel.Length, input.Section);
         if (channel.Length == 1) throw input.Damaged("A channel of 1 byte cannot hold its compression word.");
-        var compression = input.ReadUInt16();
-        var data = channel.Length == 2 ? (ByteSource)MemoryBytes.Empty : new FileSlice(input.Source, input.Position, channel.Length - 2);
-        input.Skip(channel.Length - 2);
-        return new Plane(channel.Role, compression, data);
+        var stored = new FileSlice(input.Source, input.Position, channel.Length);
+        input.Skip(channel.Length);
+        return new Plane(channel.Role, stored);
     }
 
     private void CheckBounds(Bounds bounds, string what)

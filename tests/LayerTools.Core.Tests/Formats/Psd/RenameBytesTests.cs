@@ -46,7 +46,7 @@ public sealed class RenameBytesTests
         Assert.Equal(old.Planes.Count, now.Planes.Count);
         foreach (var (one, other) in old.Planes.Zip(now.Planes))
         {
-            Assert.Equal((one.Role, one.CompressionWord), (other.Role, other.CompressionWord));
+            Assert.Equal((one.Role, one.ReadCompressionWord(opened)), (other.Role, other.ReadCompressionWord(opened)));
             AssertSame(one.Data, other.Data, opened);
         }
 

@@ -1,0 +1,100 @@
+<#
+.SYNOPSIS
+Times the main job beside a plain copy and two other libraries, on the same files in one run, and prints a table of ratios.
+.DESCRIPTION
+Draws the figure at full size with 100 and with 400 layers first, once. Libraries that are not installed are left out, and the table says so.
+#>
+[CmdletBinding()]
+param(
+    [Parameter(Mandatory)] [string] $ModuleFolder,
+    [Parameter(Mandatory)] [string] $OutputFolder
+)
+
+Set-StrictMode -Version 3.0
+$ErrorActionPreference = 'Stop'
+Import-Module "$PSScriptRoot/../Module.Tests/Support/Readers.psm1"
+
+function Invoke-Tool([string[]] $Command) {
+    $executable = $Command[0]
+    $arguments = @($Command | Select-Object -Skip 1)
+    $output = & $executable @arguments
+    if ($LASTEXITCODE -ne 0) { throw "$($Command -join ' ') ended with $LASTEXITCODE." }
+    $output | Select-Object -Last 1
+}
+
+function Get-Figure([string] $Name, [string[]] $Options) {
+    $path = Join-Path $OutputFolder $Name
+    if (-not (Test-Path -LiteralPath $path)) {
+        Write-Host "Drawing $Name."
+        Invoke-Tool (@('dotnet', 'run', '--project', "$PSScriptRoot/../Figure", '--configuration', 'Release', '--verbosity', 'quiet', '--', $path) + $Options) > $null
+    }
+    $path
+}
+
+function Get-SaveMemory([string] $Path, [string] $Edit) {
+    $destination = Join-Path $OutputFolder 'memory.psd'
+    $first = [Environment]::GetCommandLineArgs()[0]
+    $shell = @((Get-Process -Id $PID).Path) + @(if ($first -like '*.dll') { $first })
+    $arguments = '-NoLogo', '-NoProfile', '-NonInteractive', '-File', "$PSScriptRoot/Measure-SaveMemory.ps1",
+        '-ModuleFolder', $ModuleFolder, '-Path', $Path, '-Destination', $destination, '-Edit', $Edit
+    try { [double] (Invoke-Tool ($shell + $arguments)) } finally { Remove-Item -LiteralPath $destination -ErrorAction Ignore }
+}
+
+function New-Row([string] $What, [string] $Ours, [string] $Other, [double] $Value, [string] $Unit, [double] $Goal, [switch] $AtLeast) {
+    $isMet = if ($AtLeast) { $Value -ge $Goal } else { $Value -le $Goal }
+    [pscustomobject]@{
+        What = $What
+        LayerTools = $Ours
+        Other = $Other
+        Result = '{0:0.0#} {1}' -f $Value, $Unit
+        Goal = '{0} {1}' -f $(if ($AtLeast) { 'at least' } else { 'at most' }), $Goal
+        Met = if ($isMet) { 'yes' } else { 'NO' }
+    }
+}
+
+$OutputFolder = (New-Item -ItemType Directory -Path $OutputFolder -Force).FullName
+[cultureinfo]::CurrentCulture = [cultureinfo]::InvariantCulture
+$quarter = Get-Figure 'figure-100-quarter.psd' '--layers', '100', '--scale', '0.25'
+
+$project = "$PSScriptRoot/Benchmarks.csproj"
+Invoke-Tool 'dotnet', 'build', $project, '--configuration', 'Release', '--verbosity', 'quiet', '--nologo' > $null
+$program = & dotnet msbuild $project -getProperty:TargetPath -property:Configuration=Release
+$readers = @(Find-OutsideReader)
+$agPsd = $readers | Where-Object Name -EQ 'ag-psd'
+$psdTools = $readers | Where-Object Name -EQ 'psd-tools'
+
+$rows = foreach ($count in 100, 400) {
+    $file = Get-Figure "figure-$count.psd" '--layers', $count
+    Write-Host "Measuring $(Split-Path $file -Leaf)."
+    $own = Invoke-Tool 'dotnet', $program, 'compare', $file | ConvertFrom-Json
+    $trees = @{}
+    if ($agPsd.Command) { $trees['ag-psd'] = [double] (Invoke-Tool $agPsd.Command[0], "$PSScriptRoot/others/tree.mjs", $agPsd.Command[2], $file) }
+    if ($psdTools.Command) {
+        $python = Invoke-Tool $psdTools.Command[0], "$PSScriptRoot/others/measure.py", $file, ($own.mirrored -join ',') | ConvertFrom-Json
+        $trees['psd-tools'] = $python.treeMs
+    }
+
+    if ($trees.Count) {
+        $fastest = $trees.GetEnumerator() | Sort-Object Value | Select-Object -First 1
+        New-Row "tree, $count layers" ('{0:0.0} ms' -f $own.treeMs) ('{0:0} ms {1}' -f $fastest.Value, $fastest.Key) ($fastest.Value / $own.treeMs) 'times faster' 20 -AtLeast
+    }
+    New-Row "tree, $count layers, memory" ('{0:0.0} MB' -f ($own.treeBytes / 1MB)) '' ($own.treeBytes / 1MB) 'MB' 4
+    if ($count -eq 100) {
+        $small = Invoke-Tool 'dotnet', $program, 'compare', $quarter | ConvertFrom-Json
+        New-Row 'tree, against a sixteenth of the pixels' ('{0:0.0} ms' -f $own.treeMs) ('{0:0.0} ms' -f $small.treeMs) ($own.treeMs / $small.treeMs) 'times' 1.5
+    }
+    New-Row "rename all and save, $count layers" ('{0:0} ms' -f $own.saveMs) ('{0:0} ms copy, flushed' -f $own.copyMs) ($own.saveMs / $own.copyMs) 'times a copy' 1.5
+    if ($psdTools.Command) {
+        New-Row "mirror $($own.mirrored.Count) of $count layers" ('{0:0} ms' -f $own.mirrorMs) ('{0:0} ms psd-tools, no encoding' -f $python.mirrorMs) ($python.mirrorMs / $own.mirrorMs) 'times faster' 5 -AtLeast
+    }
+    foreach ($edit in 'rename', 'redraw') {
+        $memory = Get-SaveMemory $file $edit
+        New-Row "memory while saving, $count layers, $edit" ('{0:0} MB' -f $memory) 'over idle' $memory 'MB' 100
+    }
+}
+
+$table = $rows | Format-Table What, LayerTools, Other, Result, Goal, Met -AutoSize | Out-String -Width 200
+Set-Content -LiteralPath (Join-Path $OutputFolder 'comparison.txt') -Value $table -Encoding utf8
+Write-Host $table
+foreach ($reader in $readers | Where-Object { -not $_.Command }) { Write-Host "Without $($reader.Name): $($reader.Reason)." }
+Write-Host "The table is in $(Join-Path $OutputFolder 'comparison.txt')."

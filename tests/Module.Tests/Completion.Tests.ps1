@@ -1,0 +1,40 @@
+BeforeAll {
+    Import-Module "$PSScriptRoot/Support/Samples.psm1" -Force
+    Copy-Fixture groups-nested (Join-Path $TestDrive 'hero.psd') > $null
+    Copy-Fixture names-empty-and-spaces (Join-Path $TestDrive 'odd.psd') > $null
+    Push-Location -LiteralPath $TestDrive
+
+    function Complete([string] $Line) { @((TabExpansion2 $Line $Line.Length).CompletionMatches.CompletionText) }
+}
+
+AfterAll { Pop-Location }
+
+Describe 'Completion' {
+    It 'offers <Expected> for: <Line>' -ForEach @(
+        @{ Line = 'Get-Layer hero.psd -Name '; Expected = "'Figure'", "'Arm L'", "'Head'", "'Eye L'", "'Body'" }
+        @{ Line = 'Get-Layer -LiteralPath hero.psd -Name B'; Expected = @("'Body'") }
+        @{ Line = 'Get-LayerFile hero.psd | Rename-Layer -Name ey'; Expected = @("'Eye L'") }
+        @{ Line = 'Get-Item hero.psd | Get-LayerFile | Set-Layer -LayerPath ''Figure/Head/E'; Expected = "'Figure/Head/Eye L'", "'Figure/Head/Eye L/Eye L'" }
+        @{ Line = 'Get-LayerFile hero.psd | Move-Layer -Name Body -Into fi'; Expected = "'Figure'", "'Figure/Arm L'", "'Figure/Arm L/Arm L'", "'Figure/Head'", "'Figure/Head/Eye L'", "'Figure/Head/Eye L/Eye L'", "'Figure/Head/Head'", "'Figure/Body'" }
+        @{ Line = 'Get-Layer odd.psd -Name A'; Expected = @("'Arm ``[L``]``*'") }
+        @{ Line = 'Get-Layer odd.psd -LiteralLayerPath A'; Expected = @("'Arm [L]*'") }
+        @{ Line = 'Get-Layer missing.psd -Kind p'; Expected = 'Pixel', 'Placed' }
+        @{ Line = 'Get-Layer hero.psd -Side '; Expected = 'Left', 'None', 'Right' }
+        @{ Line = 'Get-LayerFile hero.psd | Set-Layer -Mark g'; Expected = 'Gray', 'Green' }
+        @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -Name Bo'; Expected = @("'Body'") }
+        @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -Background c'; Expected = @('checker') }
+    ) {
+        Complete $Line | Should -Be $Expected
+    }
+
+    It 'knows a file that a variable holds, pending edits included' {
+        $global:layerToolsCompletion = Get-LayerFile hero.psd | Rename-Layer -Name Body -NewName Torso
+        try { Complete '$layerToolsCompletion | Set-Layer -Name T' | Should -Be "'Torso'" }
+        finally { Remove-Variable layerToolsCompletion -Scope Global }
+    }
+
+    It 'offers no layer of a file that cannot be read' {
+        Set-Content broken.psd 'not a picture'
+        Complete 'Get-Layer broken.psd -Name Bo' | Where-Object { $_ -like "*Body*" } | Should -BeNullOrEmpty
+    }
+}
