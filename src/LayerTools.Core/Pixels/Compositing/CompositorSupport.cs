@@ -58,11 +58,9 @@ public static class CompositorSupport
         if (!isPassThroughGroup && Blenders.TryGet(layer.BlendMode) is null) yield return $"blend mode {layer.BlendMode}";
         if (layer is { Kind: LayerKind.Shape, HasStoredPixels: true, Mask.HasVectorSoftening: true }) yield return "shape with density or feather";
         if (features.HasFlag(LayerFeatures.Effects)) yield return "layer effects";
-        if (features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges";
-        if (features.HasFlag(LayerFeatures.Knockout)) yield return "knockout";
-        if (features.HasFlag(LayerFeatures.ChannelRestrictions)) yield return "channels left out of blending";
+        if (isPassThroughGroup && features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges of a pass-through group";
+        if (layer.Clipped && features.HasFlag(LayerFeatures.Knockout)) yield return "knockout of a clipped layer";
         if (features.HasFlag(LayerFeatures.Artboard)) yield return "artboard";
-        if (features.HasFlag(LayerFeatures.ClippedApart) && hasClipped) yield return "clipped layers that blend apart from their base";
     }
 
     private static bool CanAdjust(Layer layer) => layer.Detail.Adjustment is { } adjustment && layer.File is { } file && ColorAdjusters.CanDraw(adjustment, file.ColorMode);

@@ -12,6 +12,7 @@ internal sealed class DrawPlan : IDisposable
     private readonly PixelReader reader;
     private readonly Func<Layer, bool> shows;
     private readonly List<RowWindow> windows = [];
+    private KnockoutScope scope;
     private LightCurve? curve;
 
     private DrawPlan(LayerFile file, PixelReader reader, CompositeOptions options)
@@ -20,6 +21,7 @@ internal sealed class DrawPlan : IDisposable
         this.reader = reader;
         shows = options.Shows ?? (layer => layer.Visible);
         Area = options.Area ?? options.Subject?.ContentBounds ?? new Bounds(0, 0, file.Width, file.Height);
+        scope = new KnockoutScope(parent: null, isOpen: FindBackground(file) is not null);
         Steps = options.Subject is { } subject ? AsList(Plan(subject, Alone)) : PlanAll(file.Root);
     }
 
@@ -31,9 +33,9 @@ internal sealed class DrawPlan : IDisposable
 
     public int ColorCount => GetColorCount(file);
 
-    private static Place Alone { get; } = new(Blenders.Normal, OpacityMatters: true, Inside: false, Apart: true);
+    private static Place Alone { get; } = new(Blenders.Normal, Opacities.Both, Inside: false, Apart: true);
 
-    private static Place Base { get; } = new(Blenders.Normal, OpacityMatters: false, Inside: false, Apart: true);
+    private static Place Base { get; } = new(Blenders.Normal, Opacities.None, Inside: false, Apart: true);
 
     public static DrawPlan Create(LayerFile file, PixelReader reader, CompositeOptions options) => new(file, reader, options);
 
@@ -56,42 +58,82 @@ internal sealed class DrawPlan : IDisposable
     private static Blender GetBlender(Layer layer) =>
         FillIsInBlender(layer) ? Blenders.TryGetFilled(layer.BlendMode, layer.FillOpacity / (float)byte.MaxValue)! : Blenders.TryGet(layer.BlendMode) ?? Blenders.Normal;
 
-    private static float GetOpacity(Layer layer) =>
-        layer.OpacityByte * (FillIsInBlender(layer) ? byte.MaxValue : layer.FillOpacity) / (float)(byte.MaxValue * byte.MaxValue);
+    private static float GetOpacity(Layer layer, Opacities opacities)
+    {
+        var opacity = opacities.HasFlag(Opacities.Layer) ? layer.OpacityByte / (float)byte.MaxValue : 1f;
+        return opacities.HasFlag(Opacities.Fill) && !FillIsInBlender(layer) ? opacity * layer.FillOpacity / byte.MaxValue : opacity;
+    }
 
     private static bool FillIsInBlender(Layer layer) => layer.FillOpacity < byte.MaxValue && !Blenders.FillActsAsOpacity(layer.BlendMode);
+
+    /// <summary>The layer that lies behind all others and is opaque everywhere, as the backdrop of most pictures is; null if there is none.</summary>
+    private static Layer? FindBackground(LayerFile file) =>
+        file.GetChildren().LastOrDefault() is { Kind: LayerKind.Pixel, Visible: true, Clipped: false } last && last.FindPlane(PlaneRole.Alpha) is null ? last : null;
+
+    /// <summary>A layer that cuts through and then covers the hole itself needs no care.</summary>
+    private static bool CutsThrough(Layer layer) =>
+        layer.Detail.Blending.Knockout != Knockout.None && (layer.FillOpacity < byte.MaxValue || layer.BlendMode != BlendMode.Normal);
+
+    /// <summary>The layers of an open or isolated group.</summary>
+    private List<DrawStep> PlanGroup(Layer group, bool isOpen)
+    {
+        var outer = scope;
+        scope = new KnockoutScope(outer, isOpen);
+        var steps = PlanAll(group);
+        if (scope.Slot is { } slot) steps.Insert(0, new KeepStep(Area, slot));
+        scope = outer;
+        return steps;
+    }
 
     private List<DrawStep> PlanAll(Layer group)
     {
         var steps = new List<DrawStep>();
+        var background = FindBackground(file);
+        int? bottom = null;
         foreach (var run in ClippingRun.Split(group.GetChildren()))
         {
             if (run.Base is null) steps.AddRange(PlanEach(run.Clipped, inside: false));
             else if (shows(run.Base) && Plan(run.Base, run.Clipped) is { } step) steps.Add(step);
+            if (group.IsRoot && ReferenceEquals(run.Base, background)) bottom ??= steps.Count;
         }
 
+        if (group.IsRoot && scope.Slot is { } slot) steps.Insert(bottom ?? 0, new KeepStep(Area, slot));
         return steps;
     }
 
     private DrawStep? Plan(Layer below, IReadOnlyList<Layer> clipped)
     {
-        var inside = PlanEach(clipped, inside: true).ToList();
-        if (inside.Count == 0) return Plan(below, new Place(GetBlender(below), OpacityMatters: true, Inside: false, Apart: false));
+        if (!CutsThrough(below)) return PlanRun(below, clipped);
+        var backdrop = below.Detail.Blending.Knockout == Knockout.ToGroup ? scope.FindBelowGroup() : scope.FindBottom();
+        if (Plan(below, new Place(Blenders.Normal, Opacities.Layer, Inside: false, Apart: true)) is not { } shape) return null;
+        return new KnockoutStep(shape.Area, backdrop, PlanRun(below, clipped, Opacities.Fill), shape);
+    }
+
+    private DrawStep? PlanRun(Layer below, IReadOnlyList<Layer> clipped, Opacities opacities = Opacities.Both)
+    {
+        var isApart = below.Detail.Features.HasFlag(LayerFeatures.ClippedApart);
+        var front = PlanEach(clipped, inside: !isApart, apart: true).ToList();
+        var alone = new Place(GetBlender(below), opacities, Inside: false, Apart: false);
+        if (front.Count == 0) return Plan(below, alone);
         if (Plan(below, Base) is not { } step) return null;
-        var cut = inside.Select(each => each is AdjustmentStep adjustment ? adjustment.Within(step.Area) : each);
-        return new GroupStep(step.Area, [step, .. cut], new Composition(GetBlender(below), GetOpacity(below), Mask: null, Inside: false));
+        var cut = front.Select(each => each is AdjustmentStep adjustment ? adjustment.Within(step.Area) : each).ToList();
+        if (isApart) return new ApartStep(step.Area, Plan(below, alone), step, cut);
+        return new GroupStep(step.Area, [step, .. cut], new Composition(GetBlender(below), GetOpacity(below, opacities), Mask: null, Inside: false, BlendLimits.Find(below)));
     }
 
     /// <summary>Layers one by one, back to front. Those with nothing to be clipped to are drawn as if they were not clipped.</summary>
     /// <param name="layers">The layers, front to back.</param>
     /// <param name="inside">Whether they stay inside what was drawn before.</param>
-    private IEnumerable<DrawStep> PlanEach(IReadOnlyList<Layer> layers, bool inside) =>
-        layers.Reverse().Where(shows).SelectMany(layer => AsList(Plan(layer, new Place(GetBlender(layer), OpacityMatters: true, inside, Apart: inside))));
+    /// <param name="apart">Whether pass-through groups among them are put together apart.</param>
+    private IEnumerable<DrawStep> PlanEach(IReadOnlyList<Layer> layers, bool inside, bool apart = false) =>
+        layers.Reverse().Where(shows).SelectMany(layer => AsList(Plan(layer, new Place(GetBlender(layer), Opacities.Both, inside, apart))));
 
     private DrawStep? Plan(Layer layer, Place place)
     {
-        if (place.OpacityMatters && GetOpacity(layer) == 0) return null;
-        var steps = layer.IsGroup ? PlanAll(layer) : null;
+        var opacity = GetOpacity(layer, place.Opacities);
+        if (opacity == 0) return null;
+        var isOpen = layer.BlendMode == BlendMode.PassThrough && !place.Apart;
+        var steps = layer.IsGroup ? PlanGroup(layer, isOpen) : null;
         var masks = LayerMasks.Find(layer);
         var path = masks.Path is null ? null : new PathFill(masks.Path.Path, file.Width, file.Height);
         var area = (steps is null ? GetPixelBounds(layer) : Unite(steps)).Intersect(Area);
@@ -100,10 +142,10 @@ internal sealed class DrawPlan : IDisposable
         if (area.IsEmpty) return null;
 
         var coverage = Join(masks.Stored is null ? null : CoverStored(layer, masks.Stored, area), path is null ? null : CoverPath(layer, masks.Path!, path, area));
-        var composition = new Composition(place.Blender, place.OpacityMatters ? GetOpacity(layer) : 1f, coverage, place.Inside || layer.Kind == LayerKind.Adjustment);
+        var composition = new Composition(place.Blender, opacity, coverage, place.Inside || layer.Kind == LayerKind.Adjustment, place.Opacities.HasFlag(Opacities.Fill) ? BlendLimits.Find(layer) : null);
         if (layer.Kind == LayerKind.Adjustment) return PlanAdjustment(layer, area, composition);
         if (steps is null) return IsLiveFill(layer) ? PlanFill(layer, area, composition) : PlanPixels(layer, area, composition);
-        return layer.BlendMode == BlendMode.PassThrough && !place.Apart ? new PassThroughStep(area, steps, composition) : new GroupStep(area, steps, composition);
+        return isOpen ? new PassThroughStep(area, steps, composition) : new GroupStep(area, steps, composition);
     }
 
     private AdjustmentStep? PlanAdjustment(Layer layer, Bounds area, Composition composition)
@@ -164,10 +206,23 @@ internal sealed class DrawPlan : IDisposable
         return window;
     }
 
+    /// <summary>A layer's two opacities.</summary>
+    [Flags]
+    private enum Opacities
+    {
+        None = 0,
+
+        Layer = 1,
+
+        Fill = 2,
+
+        Both = Layer | Fill,
+    }
+
     /// <summary>How a layer stands among its neighbours.</summary>
     /// <param name="Blender">The mode it joins with.</param>
-    /// <param name="OpacityMatters">Whether its opacity is applied here, and not to a whole run later.</param>
+    /// <param name="Opacities">Which of its opacities are applied here, and not to a whole run later.</param>
     /// <param name="Inside">Whether it is clipped.</param>
     /// <param name="Apart">Whether a pass-through group is put together apart from what lies below.</param>
-    private sealed record Place(Blender Blender, bool OpacityMatters, bool Inside, bool Apart);
+    private sealed record Place(Blender Blender, Opacities Opacities, bool Inside, bool Apart);
 }

@@ -25,8 +25,12 @@ internal sealed class PassThroughStep(Bounds area, IReadOnlyList<DrawStep> steps
             weights.AsSpan(0, count).Fill(1f);
             fade.Weaken(weights, x, y, count, workspace);
             workspace.Piece.ClearTail(count);
-            for (var channel = 0; channel < target.Colors.Length; channel++) Fade(before.Colors[channel], target.Colors[channel], x - target.Left, weights, count);
-            Fade(before.Alpha, target.Alpha, x - target.Left, weights, count);
+            var at = x - target.Left;
+            for (var channel = 0; channel < target.Colors.Length; channel++) Fade(before.Colors[channel], target.Colors[channel], at, weights, count);
+            Fade(before.Alpha, target.Alpha, at, weights, count);
+            if (fade.Limits is not { HasExcluded: true }) continue;
+            before.CopyTo(at, workspace.Before, count);
+            fade.Limits.Restore(target, at, workspace.Before, count);
         }
 
         workspace.Return(before);

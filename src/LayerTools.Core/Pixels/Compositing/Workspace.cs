@@ -11,11 +11,15 @@ internal sealed class Workspace(int colorCount, Bounds area)
 
     private readonly Stack<PixelRow> free = new();
     private readonly Dictionary<PathFill, PathRow> pathRows = [];
+    private readonly Dictionary<BackdropSlot, PixelRow> backdrops = [];
 
     /// <summary>The row that the whole picture is drawn into.</summary>
     public PixelRow Row { get; } = new(colorCount, area.Left, area.Width);
 
     public PixelRow Piece { get; } = new(colorCount, 0, PieceLength);
+
+    /// <summary>Room for a piece of the target before something is mixed into it.</summary>
+    public PixelRow Before { get; } = new(colorCount, 0, PieceLength);
 
     public float[] MaskValues { get; } = new float[PieceLength + Vector<float>.Count];
 
@@ -23,6 +27,13 @@ internal sealed class Workspace(int colorCount, Bounds area)
     public PixelRow Rent() => free.Count > 0 ? free.Pop() : new PixelRow(colorCount, area.Left, area.Width);
 
     public void Return(PixelRow row) => free.Push(row);
+
+    /// <summary>The row that is kept in a slot.</summary>
+    public PixelRow GetBackdrop(BackdropSlot slot)
+    {
+        if (!backdrops.TryGetValue(slot, out var row)) backdrops[slot] = row = new PixelRow(colorCount, area.Left, area.Width);
+        return row;
+    }
 
     /// <summary>A path's coverage of a whole row, filled once for all pieces of it.</summary>
     public float[] GetPathRow(PathFill fill, int y)

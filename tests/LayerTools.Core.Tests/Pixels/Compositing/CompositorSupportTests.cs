@@ -23,10 +23,7 @@ public class CompositorSupportTests
 
     [Theory]
     [InlineData(LayerFeatures.Effects, "Head/Eye: layer effects")]
-    [InlineData(LayerFeatures.BlendingRanges, "Head/Eye: blending ranges")]
     [InlineData(LayerFeatures.Artboard, "Head/Eye: artboard")]
-    [InlineData(LayerFeatures.Knockout, "Head/Eye: knockout")]
-    [InlineData(LayerFeatures.ChannelRestrictions, "Head/Eye: channels left out of blending")]
     public void Features_that_cannot_be_drawn_are_named_with_the_layer(LayerFeatures feature, string expected)
     {
         var eye = Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = feature);
@@ -35,13 +32,12 @@ public class CompositorSupportTests
     }
 
     [Fact]
-    public void Blending_apart_matters_only_where_something_is_clipped()
+    public void What_only_some_layers_cannot_do_is_named()
     {
-        Layer Base() => Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.ClippedApart);
+        var group = Group("Head", BlendMode.PassThrough, Even("Eye", Canvas, 0)).With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.BlendingRanges);
+        var clipped = Even("Shade", Canvas, 0).With(layer => (layer.Clipped, ((StubLayerDetail)layer.Detail).Uses) = (true, LayerFeatures.Knockout));
 
-        Assert.Empty(CompositorSupport.FindUnsupported(Grey(4, 1, Base())));
-        Assert.Equal(["Eye: clipped layers that blend apart from their base"],
-            CompositorSupport.FindUnsupported(Grey(4, 1, Even("Shade", Canvas, 0).With(layer => layer.Clipped = true), Base())));
+        Assert.Equal(["Shade: knockout of a clipped layer", "Head: blending ranges of a pass-through group"], CompositorSupport.FindUnsupported(Grey(4, 1, clipped, group)));
     }
 
     [Theory]

@@ -58,6 +58,12 @@ internal static class Picture
         return layer;
     }
 
+    public static Layer Ruled(this Layer layer, Knockout knockout, BlendingRange? range = null, int[]? excluded = null)
+    {
+        ((StubLayerDetail)layer.Detail).Rules = new BlendingRules { Knockout = knockout, Ranges = range is null ? [] : [range], ExcludedChannels = excluded ?? [] };
+        return layer;
+    }
+
     /// <summary>The merged picture's channels, as whole numbers in the file's depth, rows from the top.</summary>
     public static int[][] Render(LayerFile file, bool withAlpha = false, CompositeOptions? options = null)
     {
