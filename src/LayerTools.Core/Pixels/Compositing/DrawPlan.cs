@@ -68,7 +68,7 @@ internal sealed class DrawPlan : IDisposable
 
     /// <summary>The layer that lies behind all others and is opaque everywhere, as the backdrop of most pictures is; null if there is none.</summary>
     private static Layer? FindBackground(LayerFile file) =>
-        file.GetChildren().LastOrDefault() is { Kind: LayerKind.Pixel, Visible: true, Clipped: false } last && last.FindPlane(PlaneRole.Alpha) is null ? last : null;
+        file.GetChildren() is [.., { Kind: LayerKind.Pixel, Visible: true, Clipped: false } last] && last.FindPlane(PlaneRole.Alpha) is null ? last : null;
 
     /// <summary>A layer that cuts through and then covers the hole itself needs no care.</summary>
     private static bool CutsThrough(Layer layer) =>
