@@ -7,6 +7,9 @@ namespace LayerTools.Pixels.Compositing;
 /// <summary>Says whether a file's picture can be drawn from its layers.</summary>
 public static class CompositorSupport
 {
+    /// <summary>A channel that has a compression word and nothing after it.</summary>
+    private const int EmptyLength = 2;
+
     /// <summary>What the file uses that cannot be drawn: for each layer its path and the reason. Empty if the picture can be drawn. Hidden layers do not count.</summary>
     /// <param name="file">The file.</param>
     public static IReadOnlyList<string> FindUnsupported(LayerFile file)
@@ -55,12 +58,21 @@ public static class CompositorSupport
         if (layer.Kind == LayerKind.Adjustment && !CanAdjust(layer)) yield return "adjustment layer";
         if (layer.Kind == LayerKind.Adjustment && hasClipped) yield return "layers clipped to an adjustment layer";
         if (DrawPlan.IsLiveFill(layer) && FindFillReason(layer) is { } fillReason) yield return fillReason;
+        if (LacksColors(layer)) yield return "colour channels are missing";
         if (!isPassThroughGroup && Blenders.TryGet(layer.BlendMode) is null) yield return $"blend mode {layer.BlendMode}";
         if (layer is { Kind: LayerKind.Shape, HasStoredPixels: true, Mask.HasVectorSoftening: true }) yield return "shape with density or feather";
         if (features.HasFlag(LayerFeatures.Effects)) yield return "layer effects";
         if (isPassThroughGroup && features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges of a pass-through group";
         if (layer.Clipped && features.HasFlag(LayerFeatures.Knockout)) yield return "knockout of a clipped layer";
         if (features.HasFlag(LayerFeatures.Artboard)) yield return "artboard";
+    }
+
+    /// <summary>Channels that are not there would be black, which is not what anybody painted. Where alpha is empty too nothing is seen of it.</summary>
+    private static bool LacksColors(Layer layer)
+    {
+        if (layer.IsGroup || layer.Kind == LayerKind.Adjustment || layer.Bounds.IsEmpty || DrawPlan.IsLiveFill(layer) || layer.File is not { } file) return false;
+        if (layer.FindPlane(PlaneRole.Alpha) is { StoredLength: <= EmptyLength }) return false;
+        return Enumerable.Range(0, DrawPlan.GetColorCount(file)).Any(color => layer.FindPlane(PlaneRole.Color0 + color) is not { StoredLength: > EmptyLength });
     }
 
     private static bool CanAdjust(Layer layer) => layer.Detail.Adjustment is { } adjustment && layer.File is { } file && ColorAdjusters.CanDraw(adjustment, file.ColorMode);

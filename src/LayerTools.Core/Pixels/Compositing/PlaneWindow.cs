@@ -71,8 +71,13 @@ internal sealed class PlaneWindow : RowWindow
     public ReadOnlySpan<byte> GetStored(int y, int x, int count) =>
         buffer.AsSpan(checked(((y - bufferTop) * (int)RowBytes) + ((x - Bounds.Left) * SampleBytes)), count * SampleBytes);
 
-    /// <summary>The samples of a run of pixels inside <see cref="Bounds"/>, 0 to 1.</summary>
-    public void Read(int y, int x, Span<float> samples) => Samples.Decode(GetStored(y, x, samples.Length), bitDepth, samples);
+    /// <summary>The samples of a run of pixels inside <see cref="Bounds"/>, 0 to 1; only colours of 32 bits may lie outside that.</summary>
+    public void Read(int y, int x, Span<float> samples)
+    {
+        Samples.Decode(GetStored(y, x, samples.Length), bitDepth, samples);
+        if (bitDepth != 32 || role >= PlaneRole.Color0) return;
+        for (var i = 0; i < samples.Length; i++) samples[i] = Math.Max(0f, Math.Min(1f, samples[i]));
+    }
 
     /// <summary>The samples of any run of pixels, with one value for all that lies outside <see cref="Bounds"/>.</summary>
     public void Read(int y, int x, Span<float> samples, float outside)
