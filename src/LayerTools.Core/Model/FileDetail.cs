@@ -14,6 +14,12 @@ internal abstract class FileDetail
     /// <summary>The embedded colour profile (ICC.1); null if there is none.</summary>
     public virtual ByteSource? ColorProfile => null;
 
+    /// <summary>The palette of a file of indexed colours: 256 reds, 256 greens, 256 blues; null if there is none.</summary>
+    public virtual ByteSource? Palette => null;
+
+    /// <summary>The colour of the palette that stands for transparency; null if there is none.</summary>
+    public virtual int? TransparentIndex => null;
+
     /// <summary>Moves the file's own paths and pictures when the canvas changes; whole pixels.</summary>
     public abstract void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight);
 

@@ -19,6 +19,9 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
     private readonly OpenedSources opened = new();
     private readonly ReadLimits limits = limits ?? ReadLimits.Default;
 
+    /// <summary>Whether a byte of each channel is not yet what a screen shows.</summary>
+    public bool NeedsConversion => file.ColorMode is not (ColorMode.Rgb or ColorMode.Grayscale);
+
     /// <summary>
     /// The rows of a layer's channel; null if the layer has no such channel. A channel that stores no samples reads as 0 for
     /// colours and alpha (nothing is painted) and as the mask's default colour for masks.
@@ -56,14 +59,18 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
     /// A layer's own pixels without its masks, 8 bits a sample, as large as the layer's rectangle. Layers without alpha are opaque. At 32 bits
     /// the colours are linear light and are encoded as sRGB (IEC 61966-2-1).
     /// </summary>
-    /// <exception cref="LayeredFileException">A channel is damaged, the layer is too large, or the colour mode is neither RGB nor grey.</exception>
+    /// <exception cref="LayeredFileException">A channel is damaged, the layer is too large, or the colours cannot be turned to RGB.</exception>
     public Raster ReadRaster(Layer layer)
     {
         SampleConverter.EnsureSupported(file, SectionOf(layer));
         var bounds = layer.IsGroup || layer.Bounds.IsEmpty ? Bounds.Empty : layer.Bounds;
         var raster = Allocate(layer, 4 * ((long)bounds.Right - bounds.Left), (long)bounds.Bottom - bounds.Top, () => new Raster(bounds.Width, bounds.Height));
         var opaque = layer.FindPlane(PlaneRole.Alpha) is null;
-        if (file.ColorMode == ColorMode.Grayscale)
+        if (NeedsConversion)
+        {
+            Convert(layer, raster);
+        }
+        else if (file.ColorMode == ColorMode.Grayscale)
         {
             Fill(layer, PlaneRole.Color0, raster, [0, 1, 2]);
         }
@@ -84,6 +91,13 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
     public ColorProfile? ReadProfile() =>
         file.Detail.ColorProfile is { Length: <= LargestProfile } profile ? new ColorProfile(profile.ReadAll(opened)) : null;
 
+    /// <summary>Turns rows of the file's colours to RGB; it can be used from several threads.</summary>
+    /// <exception cref="LayeredFileException">The file changed on disk.</exception>
+    public ColorConverter CreateConverter() => ColorConverter.Create(file, this);
+
+    /// <summary>The bytes of the palette; empty if there is none.</summary>
+    public byte[] ReadPalette() => file.Detail.Palette?.ReadAll(opened) ?? [];
+
     public void Dispose() => opened.Dispose();
 
     private static string SectionOf(Layer layer) => $"layer '{layer.LayerPath}'";
@@ -101,6 +115,13 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
             SampleConverter.ToBytes(samples, bytes, rows.BitDepth, isLight: role >= PlaneRole.Color0);
             foreach (var place in places) SampleConverter.Spread(bytes, raster.Row(y), place);
         }
+    }
+
+    private void Convert(Layer layer, Raster raster)
+    {
+        if (raster.Width == 0 || raster.Height == 0) return;
+        using var rows = new ColorRows(this, layer, raster.Width, CreateConverter());
+        for (var y = 0; y < raster.Height; y++) rows.ReadNext(raster.Row(y));
     }
 
     private T Allocate<T>(Layer layer, long rowBytes, long height, Func<T> create)

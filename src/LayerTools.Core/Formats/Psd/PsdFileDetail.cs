@@ -44,6 +44,10 @@ internal sealed class PsdFileDetail : FileDetail
 
     public override IEnumerable<int> HiddenIds => Closings.Select(record => LayerIdBlock.Read(record.GetData("lyid"))).OfType<int>();
 
+    public override ByteSource? Palette => Header.Mode == (int)ColorMode.Indexed ? ColorData : null;
+
+    public override int? TransparentIndex => Find(PsdResource.TransparentIndex)?.Data is MemoryBytes { Bytes: { Length: >= 2 } bytes } ? BinaryPrimitives.ReadUInt16BigEndian(bytes) : null;
+
     public override ByteSource? ColorProfile => Find(PsdResource.ColorProfile)?.Data;
 
     public IReadOnlyList<PsdRecord> Closings { get; set; } = [];

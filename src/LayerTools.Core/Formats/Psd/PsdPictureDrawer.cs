@@ -38,7 +38,7 @@ internal sealed class PsdPictureDrawer(LayerFile file, OpenedSources opened, Spo
     private PsdPicture DrawAnew()
     {
         var header = detail.Header with { Width = file.Width, Height = file.Height };
-        var colors = file.ColorMode == ColorMode.Grayscale ? 1 : 3;
+        var colors = DrawPlan.GetColorCount(file);
         var withAlpha = header.Channels > colors && detail.LayerInfo is { FirstAlphaIsTransparency: true };
         var drawn = colors + (withAlpha ? 1 : 0);
         using var reader = new PixelReader(file);

@@ -7,7 +7,15 @@ internal sealed class ColorProfile(byte[] bytes)
 {
     private const int TagsStart = 128;
     private const int TagBytes = 12;
+    private const int DeviceOffset = 16;
+    private const int MeetingOffset = 20;
     private const int MostTags = 1000;
+
+    /// <summary>Whether device colours are cyan, magenta, yellow and black.</summary>
+    public bool IsOfInks => HasCode(DeviceOffset, "CMYK");
+
+    /// <summary>Whether tables lead to L*a*b*.</summary>
+    public bool MeetsInLab => HasCode(MeetingOffset, "Lab ");
 
     /// <summary>The tone curve of grey, or of red, which the three colours of common profiles share; null if there is none that can be read.</summary>
     public LightCurve? FindLightCurve() => ReadCurve(FindTag("kTRC")) ?? ReadCurve(FindTag("rTRC"));
@@ -29,6 +37,8 @@ internal sealed class ColorProfile(byte[] bytes)
 
         return default;
     }
+
+    private bool HasCode(int offset, string code) => bytes.Length >= TagsStart && IsNamed(bytes.AsSpan(offset, 4), code);
 
     private static bool IsNamed(ReadOnlySpan<byte> bytes, string name) => bytes[0] == name[0] && bytes[1] == name[1] && bytes[2] == name[2] && bytes[3] == name[3];
 

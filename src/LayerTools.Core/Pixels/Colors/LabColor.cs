@@ -16,17 +16,24 @@ internal static class LabColor
     /// <param name="lightness">L*, 0 to 100.</param>
     /// <param name="a">a*, about −128 to 127.</param>
     /// <param name="b">b*, about −128 to 127.</param>
-    public static RgbTriple ToRgb(double lightness, double a, double b)
+    public static RgbTriple ToRgb(double lightness, double a, double b) => Encode(ToLight(lightness, a, b));
+
+    /// <summary>A colour as linear light of sRGB; colours that sRGB does not have lie outside 0 to 1.</summary>
+    public static RgbTriple ToLight(double lightness, double a, double b)
     {
         var y = (lightness + 16) / 116;
-        return XyzToRgb(WhiteX * Cube(y + (a / 500)), Cube(y), WhiteZ * Cube(y - (b / 200)));
+        return XyzToLight(WhiteX * Cube(y + (a / 500)), Cube(y), WhiteZ * Cube(y - (b / 200)));
     }
 
     /// <summary>A colour as sRGB, 0 to 1 each, from XYZ relative to D50 with 1 for the Y of white.</summary>
-    public static RgbTriple XyzToRgb(double x, double y, double z) => new(
-        SrgbCurve.Encode((3.1338561 * x) - (1.6168667 * y) - (0.4906146 * z)),
-        SrgbCurve.Encode((-0.9787684 * x) + (1.9161415 * y) + (0.0334540 * z)),
-        SrgbCurve.Encode((0.0719453 * x) - (0.2289914 * y) + (1.4052427 * z)));
+    public static RgbTriple XyzToRgb(double x, double y, double z) => Encode(XyzToLight(x, y, z));
+
+    private static RgbTriple XyzToLight(double x, double y, double z) => new(
+        (3.1338561 * x) - (1.6168667 * y) - (0.4906146 * z),
+        (-0.9787684 * x) + (1.9161415 * y) + (0.0334540 * z),
+        (0.0719453 * x) - (0.2289914 * y) + (1.4052427 * z));
+
+    private static RgbTriple Encode(RgbTriple light) => new(SrgbCurve.Encode(light.Red), SrgbCurve.Encode(light.Green), SrgbCurve.Encode(light.Blue));
 
     private static double Cube(double root)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Runtime.ExceptionServices;
 using LayerTools.Model;
+using LayerTools.Pixels.Colors;
 
 namespace LayerTools.Pixels.Compositing;
 
@@ -72,18 +73,18 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
     }
 
     private MergedSink CreateMerged(DrawPlan plan, bool withAlpha, int maxRows, Action<MergedBand> consume) =>
-        new(plan.ColorCount, withAlpha, plan.Area.Width, file.BitDepth, maxRows, consume);
+        new(Whites.Of(file), withAlpha, plan.Area.Width, file.BitDepth, maxRows, consume);
 
     private ShrinkSink CreateSmall(DrawPlan plan, int maxWidth, int maxHeight)
     {
         if (maxWidth < 1) throw new ArgumentOutOfRangeException(nameof(maxWidth));
         if (maxHeight < 1) throw new ArgumentOutOfRangeException(nameof(maxHeight));
-        return new ShrinkSink(plan.ColorCount, plan.Area.Width, plan.Area.Height, maxWidth, maxHeight, isLinear: file.BitDepth == 32);
+        return new ShrinkSink(reader.CreateConverter(), plan.Area.Width, plan.Area.Height, maxWidth, maxHeight);
     }
 
     private DrawPlan CreatePlan()
     {
-        SampleConverter.EnsureSupported(file, "layers");
+        CompositorSupport.EnsureColors(file);
         return DrawPlan.Create(file, reader, options);
     }
 

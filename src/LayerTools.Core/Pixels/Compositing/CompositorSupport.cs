@@ -1,4 +1,6 @@
+using LayerTools.Errors;
 using LayerTools.Model;
+using LayerTools.Pixels.Colors;
 using LayerTools.Pixels.Compositing.Adjustments;
 using LayerTools.Pixels.Compositing.Fills;
 
@@ -14,7 +16,7 @@ public static class CompositorSupport
     /// <param name="file">The file.</param>
     public static IReadOnlyList<string> FindUnsupported(LayerFile file)
     {
-        if (file.ColorMode is not (ColorMode.Rgb or ColorMode.Grayscale)) return [$"The file's colour mode is {file.ColorMode}."];
+        if (!MixesColors(file)) return [$"The file's colour mode is {file.ColorMode}."];
         if (file.BitDepth is not (8 or 16 or 32)) return [FormattableString.Invariant($"The file has {file.BitDepth} bit a sample.")];
         if (file.LayerCount == 0) return ["The file has no layers; its merged picture is all it has."];
         var found = new List<string>();
@@ -22,14 +24,49 @@ public static class CompositorSupport
         return found;
     }
 
-    /// <summary>What is drawn by a formula that neither a specification nor measurement confirms: for each visible layer its path and what it is.</summary>
+    /// <summary>What is drawn in a way that neither a specification nor measurement confirms, as sentences or with the layer's path. Hidden layers do not count.</summary>
     /// <param name="file">The file.</param>
-    public static IReadOnlyList<string> FindNotes(LayerFile file) =>
-    [
-        .. file.GetLayers().Reverse()
-            .Where(layer => layer is { EffectivelyVisible: true, OpacityByte: > 0 } && layer.Detail.Adjustment is { } adjustment && CanAdjust(layer) && !ColorAdjusters.IsKnown(adjustment))
-            .Select(layer => $"{layer.LayerPath}: {layer.Detail.Adjustment!.Words}, drawn by a formula of our own, may look somewhat different where the file was made"),
-    ];
+    public static IReadOnlyList<string> FindNotes(LayerFile file)
+    {
+        var notes = new List<string>();
+        if (file.ColorMode == ColorMode.Duotone) notes.Add("The file's inks are left out; it is drawn in grey.");
+        if (ColorConverter.CanConvert(file))
+        {
+            using var reader = new PixelReader(file);
+            if (reader.CreateConverter().Note is { } note) notes.Add(note);
+        }
+
+        foreach (var layer in file.GetLayers().Reverse().Where(layer => layer is { EffectivelyVisible: true, OpacityByte: > 0 }))
+        {
+            if (layer.Detail.Adjustment is { } adjustment && CanAdjust(layer) && !ColorAdjusters.IsKnown(adjustment))
+            {
+                notes.Add($"{layer.LayerPath}: {adjustment.Words}, drawn by a formula of our own, may look somewhat different where the file was made");
+            }
+
+            if (file.ColorMode == ColorMode.Cmyk && layer.BlendMode is not (BlendMode.Normal or BlendMode.PassThrough) && CanMix(layer)) notes.Add($"{layer.LayerPath}: blend mode {layer.BlendMode}, mixed ink by ink");
+        }
+
+        return notes;
+    }
+
+    /// <summary>Whether layers are mixed in the file's own colours.</summary>
+    internal static bool MixesColors(LayerFile file) => file.ColorMode is ColorMode.Rgb or ColorMode.Grayscale or ColorMode.Duotone or ColorMode.Cmyk or ColorMode.Lab;
+
+    /// <summary>Whether a layer's blend mode is defined for the file's colours: all for grey and RGB, those that mix each channel alone for inks, normal for L*a*b*.</summary>
+    internal static bool CanMix(Layer layer) => layer.File?.ColorMode switch
+    {
+        ColorMode.Lab => layer.BlendMode == BlendMode.Normal,
+        ColorMode.Cmyk => layer.BlendMode is not (BlendMode.Hue or BlendMode.Saturation or BlendMode.Color or BlendMode.Luminosity or BlendMode.DarkerColor or BlendMode.LighterColor),
+        _ => true,
+    };
+
+    /// <exception cref="LayeredFileException">The file's layers cannot be mixed at all.</exception>
+    internal static void EnsureColors(LayerFile file)
+    {
+        if (MixesColors(file) && file.BitDepth is 8 or 16 or 32) return;
+        throw new LayeredFileException(LayeredFileErrorKind.NotSupported, file.Path, "layers", -1,
+            FormattableString.Invariant($"Layers in colour mode {file.ColorMode} with {file.BitDepth} bits cannot be drawn."), "Convert the file to RGB with 8, 16 or 32 bits.");
+    }
 
     private static void Inspect(IReadOnlyList<Layer> layers, List<string> found)
     {
@@ -59,9 +96,10 @@ public static class CompositorSupport
         if (layer.Kind == LayerKind.Adjustment && hasClipped) yield return "layers clipped to an adjustment layer";
         if (DrawPlan.IsLiveFill(layer) && FindFillReason(layer) is { } fillReason) yield return fillReason;
         if (LacksColors(layer)) yield return "colour channels are missing";
-        if (!isPassThroughGroup && Blenders.TryGet(layer.BlendMode) is null) yield return $"blend mode {layer.BlendMode}";
+        if (!isPassThroughGroup && (Blenders.TryGet(layer.BlendMode) is null || !CanMix(layer))) yield return $"blend mode {layer.BlendMode}";
         if (layer is { Kind: LayerKind.Shape, HasStoredPixels: true, Mask.HasVectorSoftening: true }) yield return "shape with density or feather";
         if (features.HasFlag(LayerFeatures.Effects)) yield return "layer effects";
+        if (!MixesLight(layer) && features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges in other colours than RGB and grey";
         if (isPassThroughGroup && features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges of a pass-through group";
         if (layer.Clipped && features.HasFlag(LayerFeatures.Knockout)) yield return "knockout of a clipped layer";
         if (features.HasFlag(LayerFeatures.Artboard)) yield return "artboard";
@@ -75,8 +113,10 @@ public static class CompositorSupport
         return Enumerable.Range(0, DrawPlan.GetColorCount(file)).Any(color => layer.FindPlane(PlaneRole.Color0 + color) is not { StoredLength: > EmptyLength });
     }
 
+    private static bool MixesLight(Layer layer) => layer.File is not { } file || DrawPlan.MixesLight(file);
+
     private static bool CanAdjust(Layer layer) => layer.Detail.Adjustment is { } adjustment && layer.File is { } file && ColorAdjusters.CanDraw(adjustment, file.ColorMode);
 
     private static string? FindFillReason(Layer layer) =>
-        layer.GetFile() is { } file && layer.Detail.GetFill(file.Detail) is { } fill ? FillPixels.FindReason(fill, file) : "live content without stored pixels";
+        layer.GetFile() is { } file && DrawPlan.MixesLight(file) && layer.Detail.GetFill(file.Detail) is { } fill ? FillPixels.FindReason(fill, file) : "live content without stored pixels";
 }

@@ -39,8 +39,11 @@ internal sealed class DrawPlan : IDisposable
 
     public static DrawPlan Create(LayerFile file, PixelReader reader, CompositeOptions options) => new(file, reader, options);
 
-    /// <summary>1 for grey, 3 for red, green and blue.</summary>
-    public static int GetColorCount(LayerFile file) => file.ColorMode == ColorMode.Grayscale ? 1 : 3;
+    /// <summary>1 for grey and duotone, 3 for red, green and blue and for L*a*b*, 4 for inks.</summary>
+    public static int GetColorCount(LayerFile file) => file.ColorMode switch { ColorMode.Rgb or ColorMode.Lab => 3, ColorMode.Cmyk => 4, _ => 1 };
+
+    /// <summary>Whether the file's colours are grey or RGB, which described fills, effects and adjustments are made for.</summary>
+    public static bool MixesLight(LayerFile file) => file.ColorMode is ColorMode.Rgb or ColorMode.Grayscale or ColorMode.Duotone;
 
     /// <summary>Whether the layer is a fill whose look the file only describes.</summary>
     public static bool IsLiveFill(Layer layer) => layer.Kind is LayerKind.Fill or LayerKind.Shape && !layer.HasStoredPixels;
@@ -55,8 +58,11 @@ internal sealed class DrawPlan : IDisposable
     private static Bounds Unite(IEnumerable<DrawStep> steps) => steps.Aggregate(Bounds.Empty, (all, step) => all.Union(step.Area));
 
     /// <summary>A mode that is not in the table is drawn as normal; whoever cannot accept that asks <see cref="CompositorSupport"/> first.</summary>
-    private static Blender GetBlender(Layer layer) =>
-        FillIsInBlender(layer) ? Blenders.TryGetFilled(layer.BlendMode, layer.FillOpacity / (float)byte.MaxValue)! : Blenders.TryGet(layer.BlendMode) ?? Blenders.Normal;
+    private static Blender GetBlender(Layer layer)
+    {
+        if (!CompositorSupport.CanMix(layer)) return Blenders.Normal;
+        return FillIsInBlender(layer) ? Blenders.TryGetFilled(layer.BlendMode, layer.FillOpacity / (float)byte.MaxValue)! : Blenders.TryGet(layer.BlendMode) ?? Blenders.Normal;
+    }
 
     private static float GetOpacity(Layer layer, Opacities opacities)
     {
@@ -186,7 +192,7 @@ internal sealed class DrawPlan : IDisposable
     }
 
     private LayerStep? PlanFill(Layer layer, Bounds area, Composition composition) =>
-        layer.Detail.GetFill(file.Detail) is { } fill && FillPixels.Create(fill, file, GetFillBox(layer)) is { } pixels ? new LayerStep(area, pixels, composition) : null;
+        MixesLight(file) && layer.Detail.GetFill(file.Detail) is { } fill && FillPixels.Create(fill, file, GetFillBox(layer)) is { } pixels ? new LayerStep(area, pixels, composition) : null;
 
     /// <summary>What a gradient is fitted into: the canvas, or the part of it that a mask leaves. (Observed in a real file.)</summary>
     private Bounds GetFillBox(Layer layer)

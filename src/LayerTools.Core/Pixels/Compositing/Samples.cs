@@ -4,7 +4,7 @@ using System.Runtime.InteropServices;
 
 namespace LayerTools.Pixels.Compositing;
 
-/// <summary>Stored samples (8 and 16 bit whole numbers, 32 bit floats, big-endian) to and from floats with 1 as white.</summary>
+/// <summary>Stored samples (1, 8 and 16 bit whole numbers, 32 bit floats, big-endian) to and from floats with 1 as white.</summary>
 internal static class Samples
 {
     private const float Unit8 = 1f / byte.MaxValue;
@@ -16,6 +16,9 @@ internal static class Samples
     {
         switch (bitDepth)
         {
+            case 1:
+                for (var i = 0; i < samples.Length; i++) samples[i] = (stored[i >> 3] >> (7 - (i & 7))) & 1;
+                break;
             case 8:
                 Decode8(stored, samples);
                 break;

@@ -1,3 +1,5 @@
+using LayerTools.Pixels.Colors;
+
 namespace LayerTools.Pixels.Compositing;
 
 /// <summary>
@@ -7,7 +9,7 @@ namespace LayerTools.Pixels.Compositing;
 internal sealed class ShrinkSink : IRowSink
 {
     private readonly int colorCount;
-    private readonly bool isLinear;
+    private readonly ColorConverter converter;
     private readonly BoxSpans columns;
     private readonly BoxSpans rows;
     private readonly float[] sums;
@@ -18,16 +20,15 @@ internal sealed class ShrinkSink : IRowSink
     private int resultRow;
 
     /// <summary>A sink that makes a picture of at most the given size, in the proportions of what is drawn.</summary>
-    /// <param name="colorCount">1 for grey, 3 for red, green, blue.</param>
+    /// <param name="converter">Turns the file's colours to RGB.</param>
     /// <param name="width">Columns drawn, px.</param>
     /// <param name="height">Rows drawn, px.</param>
     /// <param name="maxWidth">Most columns of the result, px.</param>
     /// <param name="maxHeight">Most rows of the result, px.</param>
-    /// <param name="isLinear">Whether colours are linear light, as at 32 bit, and need the sRGB encoding to be looked at.</param>
-    public ShrinkSink(int colorCount, int width, int height, int maxWidth, int maxHeight, bool isLinear)
+    public ShrinkSink(ColorConverter converter, int width, int height, int maxWidth, int maxHeight)
     {
-        this.colorCount = colorCount;
-        this.isLinear = isLinear;
+        this.converter = converter;
+        colorCount = converter.ChannelCount;
         var scale = Math.Min(1, Math.Min(maxWidth / (double)width, maxHeight / (double)height));
         columns = new BoxSpans(width, Math.Max(1, (int)Math.Round(width * scale)));
         rows = new BoxSpans(height, Math.Max(1, (int)Math.Round(height * scale)));
@@ -74,24 +75,16 @@ internal sealed class ShrinkSink : IRowSink
     private void Finish(Span<byte> pixels)
     {
         var width = columns.ResultLength;
+        Span<float> color = stackalloc float[colorCount];
         for (var x = 0; x < width; x++)
         {
             var alpha = sums[(colorCount * width) + x];
-            for (var place = 0; place < 3; place++)
-            {
-                var color = sums[(Math.Min(place, colorCount - 1) * width) + x];
-                pixels[(4 * x) + place] = Encode(alpha > 0 ? color / alpha : 0f, isLinear);
-            }
-
-            pixels[(4 * x) + 3] = Encode(alpha, isLight: false);
+            for (var channel = 0; channel < colorCount; channel++) color[channel] = alpha > 0 ? sums[(channel * width) + x] / alpha : 0f;
+            if (alpha > 0) converter.Convert(color, pixels.Slice(4 * x, 3));
+            else pixels.Slice(4 * x, 3).Clear();
+            pixels[(4 * x) + 3] = (byte)((alpha > 0 ? Math.Min(alpha, 1f) * byte.MaxValue : 0f) + 0.5f);
         }
 
         Array.Clear(sums, 0, sums.Length);
-    }
-
-    private static byte Encode(float value, bool isLight)
-    {
-        if (isLight) return SampleConverter.EncodeLight(value);
-        return (byte)((value > 0 ? Math.Min(value, 1f) * byte.MaxValue : 0f) + 0.5f);
     }
 }

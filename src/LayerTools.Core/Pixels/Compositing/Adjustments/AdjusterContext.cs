@@ -9,7 +9,7 @@ namespace LayerTools.Pixels.Compositing.Adjustments;
 /// <param name="Curve">How encoded values stand for light.</param>
 internal sealed record AdjusterContext(ColorMode ColorMode, int BitDepth, LightCurve Curve)
 {
-    public int ColorCount => ColorMode == ColorMode.Grayscale ? 1 : 3;
+    public int ColorCount => ColorMode == ColorMode.Rgb ? 3 : 1;
 
     /// <summary>Values are rounded where a program that works in whole numbers rounds: in 8 bit the steps are seen.</summary>
     public double Round(double value) => BitDepth == 8 ? Math.Floor((value * byte.MaxValue) + 0.5) / byte.MaxValue : value;

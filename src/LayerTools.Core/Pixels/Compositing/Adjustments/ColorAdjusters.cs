@@ -10,7 +10,7 @@ internal static class ColorAdjusters
     public static bool CanDraw(Adjustment adjustment, ColorMode mode) => mode switch
     {
         ColorMode.Rgb => true,
-        ColorMode.Grayscale => adjustment is Inversion or BrightnessContrast or Levels or ToneCurves or Exposure or Threshold or Posterization,
+        ColorMode.Grayscale or ColorMode.Duotone => adjustment is Inversion or BrightnessContrast or Levels or ToneCurves or Exposure or Threshold or Posterization,
         _ => false,
     };
 
