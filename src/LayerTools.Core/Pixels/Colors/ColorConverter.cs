@@ -24,7 +24,7 @@ internal abstract class ColorConverter
     public static ColorConverter Create(LayerFile file, PixelReader reader) => file.ColorMode switch
     {
         ColorMode.Rgb => new LightConverter(3, file.BitDepth),
-        ColorMode.Lab => new LabConverter(file.BitDepth),
+        ColorMode.Lab => new LabConverter(),
         ColorMode.Indexed => new PaletteConverter(reader.ReadPalette()),
         ColorMode.Cmyk => ProfileTable.TryRead(reader.ReadProfile()) is { ChannelCount: InkConverter.InkCount } table ? new ProfileConverter(table) : new InkConverter(),
         ColorMode.Bitmap => new BitmapConverter(),

@@ -9,11 +9,11 @@ internal static class Whites
     public static float[] Of(LayerFile file)
     {
         const float Full = 1f;
+        const float LabNeutral = 128f / byte.MaxValue;
         switch (file.ColorMode)
         {
             case ColorMode.Lab:
-                var neutral = file.BitDepth == 8 ? 128f / byte.MaxValue : 32768f / ushort.MaxValue;
-                return [Full, neutral, neutral];
+                return [Full, LabNeutral, LabNeutral];
             case ColorMode.Cmyk:
                 return [Full, Full, Full, Full];
             case ColorMode.Rgb:

@@ -68,8 +68,8 @@ public class CompositorSupportTests
     }
 
     [Theory]
-    [InlineData(ColorMode.Cmyk, 8)]
-    [InlineData(ColorMode.Lab, 16)]
+    [InlineData(ColorMode.Multichannel, 8)]
+    [InlineData(ColorMode.Indexed, 8)]
     [InlineData(ColorMode.Bitmap, 1)]
     [InlineData(ColorMode.Grayscale, 1)]
     public void Files_in_other_colours_are_refused_as_a_whole(ColorMode mode, int bitDepth) =>

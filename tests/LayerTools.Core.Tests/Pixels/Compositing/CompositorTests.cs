@@ -236,7 +236,7 @@ public class CompositorTests
 
     [Fact]
     public void Colours_that_cannot_be_drawn_are_refused() =>
-        Assert.Equal(LayeredFileErrorKind.NotSupported, Assert.Throws<LayeredFileException>(() => Picture.Render(Create(ColorMode.Cmyk, 8, 1, 1))).Kind);
+        Assert.Equal(LayeredFileErrorKind.NotSupported, Assert.Throws<LayeredFileException>(() => Picture.Render(Create(ColorMode.Multichannel, 8, 1, 1))).Kind);
 
     [Fact]
     public void Drawing_can_be_cancelled()
