@@ -73,7 +73,7 @@ internal sealed class LayerPictures : IPartPictures
 
     private MaskRows? OpenMask(Layer part)
     {
-        if (StoredMask.Find(part) is not { } mask) return null;
+        if (LayerMasks.Find(part).Stored is not { } mask) return null;
         if (mask.Bounds.IsEmpty || part.FindPlane(mask.Role) is null)
         {
             return new MaskRows(mask with { Bounds = Bounds.Empty }, part.Bounds, new ByteRows(null, 0, mask.DefaultColor, isLight: false));
