@@ -24,6 +24,9 @@ internal abstract class LayerDetail
     /// <summary>The path of the layer's vector mask, also of one that is switched off; null if it has none.</summary>
     public abstract VectorPath? VectorPath { get; }
 
+    /// <summary>The sheet of a group that has one; null for all others, and where it cannot be understood.</summary>
+    public virtual Artboard? Artboard => null;
+
     /// <summary>How the layer blends beyond mode and opacity.</summary>
     public abstract BlendingRules Blending { get; }
 

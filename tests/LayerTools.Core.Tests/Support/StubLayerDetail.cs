@@ -20,11 +20,15 @@ internal sealed class StubLayerDetail : LayerDetail
 
     public VectorPath? Path { get; set; }
 
+    public Artboard? Board { get; set; }
+
     public BlendingRules Rules { get; set; } = BlendingRules.None;
 
     public override LayerFeatures Features => Uses;
 
     public override VectorPath? VectorPath => Path;
+
+    public override Artboard? Artboard => Board;
 
     public override BlendingRules Blending => Rules;
 
@@ -34,7 +38,7 @@ internal sealed class StubLayerDetail : LayerDetail
 
     public override Adjustment? Adjustment => Changes;
 
-    public override LayerDetail Copy() => new StubLayerDetail { Uses = Uses, Described = Described, Effects = Effects, Changes = Changes, Path = Path, Rules = Rules, Calls = [.. Calls] };
+    public override LayerDetail Copy() => new StubLayerDetail { Uses = Uses, Described = Described, Effects = Effects, Changes = Changes, Path = Path, Board = Board, Rules = Rules, Calls = [.. Calls] };
 
     public override void Reflect(int doubledAxis, int canvasWidth) => Calls.Add($"Reflect {doubledAxis} {canvasWidth}");
 

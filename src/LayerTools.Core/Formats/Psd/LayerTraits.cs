@@ -1,5 +1,6 @@
 using System.Text;
 using LayerTools.Formats.Psd.Blocks;
+using LayerTools.Formats.Psd.Descriptors;
 using LayerTools.Model;
 
 namespace LayerTools.Formats.Psd;
@@ -19,7 +20,6 @@ internal static class LayerTraits
     ];
 
     private static readonly string[] EffectKeys = ["lfx2", "lmfx", "lfxs"];
-    private static readonly string[] ArtboardKeys = ["artb", "artd", "abdd"];
     private const string OldEffectKey = "lrFX";
 
     /// <summary>Data behind text, placed content, fills and shapes, which plain pixels do not have.</summary>
@@ -55,7 +55,7 @@ internal static class LayerTraits
         if (FirstByte(record, "clbl") is 0) features |= LayerFeatures.ClippedApart;
         if (FirstByte(record, "infx") is not (null or 0)) features |= LayerFeatures.InteriorBlending;
         if (!record.GetData("brst").IsEmpty) features |= LayerFeatures.ChannelRestrictions;
-        if (record.Has(ArtboardKeys)) features |= LayerFeatures.Artboard;
+        if (record.Has(ArtboardDescriptors.Keys)) features |= LayerFeatures.Artboard;
         return features | TellEffects(record);
     }
 

@@ -34,6 +34,8 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
 
     public override VectorPath? VectorPath => VectorMaskBlock.Find(record);
 
+    public override Artboard? Artboard => ArtboardDescriptors.Read(record);
+
     public override BlendingRules Blending => BlendingRecord.Read(record);
 
     public override LayerFeatures Features => features ??= LayerTraits.TellFeatures(record);

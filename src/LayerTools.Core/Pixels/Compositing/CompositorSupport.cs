@@ -102,7 +102,7 @@ public static class CompositorSupport
         if (!MixesLight(layer) && features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges in other colours than RGB and grey";
         if (isPassThroughGroup && features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges of a pass-through group";
         if (layer.Clipped && features.HasFlag(LayerFeatures.Knockout)) yield return "knockout of a clipped layer";
-        if (features.HasFlag(LayerFeatures.Artboard)) yield return "artboard";
+        if (features.HasFlag(LayerFeatures.Artboard) && layer.Detail.Artboard is null) yield return "artboard that cannot be read";
     }
 
     /// <summary>Channels that are not there would be black, which is not what anybody painted. Where alpha is empty too nothing is seen of it.</summary>

@@ -138,11 +138,14 @@ internal sealed class DrawPlan : IDisposable
     {
         var opacity = GetOpacity(layer, place.Opacities);
         if (opacity == 0) return null;
-        var isOpen = layer.BlendMode == BlendMode.PassThrough && !place.Apart;
+        var board = layer.IsGroup ? layer.Detail.Artboard : null;
+        var isOpen = layer.BlendMode == BlendMode.PassThrough && !place.Apart && board is null;
         var steps = layer.IsGroup ? PlanGroup(layer, isOpen) : null;
         var masks = LayerMasks.Find(layer);
         var path = masks.Path is null ? null : new PathFill(masks.Path.Path, file.Width, file.Height);
+        if (board is { Background: { } color }) steps!.Insert(0, new LayerStep(board.Bounds.Intersect(Area), new ColorPixels(color), new Composition(Blenders.Normal, 1f, Mask: null, Inside: false)));
         var area = (steps is null ? GetPixelBounds(layer) : Unite(steps)).Intersect(Area);
+        if (board is not null) area = area.Intersect(board.Bounds);
         if (masks.Stored is { HidesOutside: true, Feather: <= 0 } stored) area = area.Intersect(stored.Bounds);
         if (masks.Path is { Density: >= 1f, Feather: <= 0 } && path!.Outside == 0f) area = area.Intersect(path.Bounds);
         if (area.IsEmpty) return null;

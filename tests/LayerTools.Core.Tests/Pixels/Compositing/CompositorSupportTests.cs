@@ -23,7 +23,7 @@ public class CompositorSupportTests
 
     [Theory]
     [InlineData(LayerFeatures.Effects, "Head/Eye: layer effects")]
-    [InlineData(LayerFeatures.Artboard, "Head/Eye: artboard")]
+    [InlineData(LayerFeatures.Artboard, "Head/Eye: artboard that cannot be read")]
     public void Features_that_cannot_be_drawn_are_named_with_the_layer(LayerFeatures feature, string expected)
     {
         var eye = Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = feature);

@@ -1,5 +1,6 @@
 using LayerTools.Errors;
 using LayerTools.Model;
+using LayerTools.Model.Fills;
 using LayerTools.Pixels;
 using LayerTools.Pixels.Compositing;
 using LayerTools.Tests.Support;
@@ -166,6 +167,17 @@ public class CompositorTests
         var group = Group("Head", BlendMode.PassThrough, Even("Shade", Canvas, 0).With(layer => layer.BlendMode = BlendMode.Multiply)).With(layer => layer.OpacityByte = 51);
 
         Assert.Equal(80, RenderGrey(Grey(4, 1, group, Even("Skin", Canvas, 100)))[0]);
+    }
+
+    [Theory]
+    [InlineData(true, new[] { 255, 20, 230, 255 }, new[] { 0, 255, 255, 0 })]
+    [InlineData(false, new[] { 255, 20, 255, 255 }, new[] { 0, 255, 0, 0 })]
+    public void A_sheet_cuts_off_its_layers_and_lies_behind_them(bool isPainted, int[] colors, int[] alpha)
+    {
+        var board = new Artboard(new Bounds(1, 0, 3, 1), isPainted ? new FillColor(230 / 255f, 230 / 255f, 230 / 255f) : null);
+        var group = Group("Sheet", BlendMode.PassThrough, Even("Hair", new Bounds(0, 0, 2, 1), 20)).With(layer => ((StubLayerDetail)layer.Detail).Board = board);
+
+        Assert.Equal([colors, alpha], Picture.Render(Grey(4, 1, group), withAlpha: true));
     }
 
     [Fact]
