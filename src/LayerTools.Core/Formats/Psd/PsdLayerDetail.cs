@@ -48,10 +48,17 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
 
     public override LayerDetail Copy() => new PsdLayerDetail(WithoutId(record), Closing is null ? null : WithoutId(Closing));
 
-    public override void Reflect(int doubledAxis, int canvasWidth) => MapPaths(data => VectorMaskBlock.Reflect(data, doubledAxis, canvasWidth));
+    public override void Reflect(int doubledAxis, int canvasWidth)
+    {
+        MapPaths(data => VectorMaskBlock.Reflect(data, doubledAxis, canvasWidth));
+        MapArtboard(bounds => new Bounds(doubledAxis - bounds.Right, bounds.Top, doubledAxis - bounds.Left, bounds.Bottom));
+    }
 
-    public override void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight) =>
+    public override void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight)
+    {
         MapPaths(data => VectorMaskBlock.Recanvas(data, right, down, oldWidth, oldHeight, newWidth, newHeight));
+        MapArtboard(bounds => new Bounds(bounds.Left + right, bounds.Top + down, bounds.Right + right, bounds.Bottom + down));
+    }
 
     public override void DropLiveContent()
     {
@@ -74,6 +81,16 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
                 .. record.Blocks.Where(block => block.Key != liveShape)
                     .Select(block => keys.Contains(block.Key) && block.Data is MemoryBytes memory ? block with { Data = new MemoryBytes(map(memory.Bytes)) } : block),
             ],
+        };
+    }
+
+    private void MapArtboard(Func<Bounds, Bounds> map)
+    {
+        var keys = ArtboardDescriptors.Keys.Select(PsdKey.Parse).ToList();
+        if (!record.Blocks.Any(block => keys.Contains(block.Key))) return;
+        Record = record with
+        {
+            Blocks = [.. record.Blocks.Select(block => keys.Contains(block.Key) && block.Data is MemoryBytes memory ? block with { Data = new MemoryBytes(ArtboardDescriptors.Map(memory.Bytes, map)) } : block)],
         };
     }
 
