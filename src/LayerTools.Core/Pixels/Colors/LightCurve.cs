@@ -3,16 +3,10 @@ namespace LayerTools.Pixels.Colors;
 /// <summary>How encoded values of a channel stand for light; both 0 to 1.</summary>
 internal abstract class LightCurve
 {
-    public static LightCurve Srgb { get; } = new SrgbLightCurve();
+    /// <summary>The power of 2.2.</summary>
+    public static LightCurve Power { get; } = new PowerLightCurve(2.2, 1, 0, 0, 0, 0, 0);
 
     public abstract double Decode(double encoded);
 
     public abstract double Encode(double light);
-
-    private sealed class SrgbLightCurve : LightCurve
-    {
-        public override double Decode(double encoded) => SrgbCurve.Decode(encoded);
-
-        public override double Encode(double light) => SrgbCurve.Encode(light);
-    }
 }

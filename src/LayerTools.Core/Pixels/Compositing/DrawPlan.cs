@@ -160,7 +160,7 @@ internal sealed class DrawPlan : IDisposable
     private AdjustmentStep? PlanAdjustment(Layer layer, Bounds area, Composition composition)
     {
         if (layer.Detail.Adjustment is not { } adjustment || !ColorAdjusters.CanDraw(adjustment, file.ColorMode)) return null;
-        curve ??= reader.ReadProfile()?.FindLightCurve() ?? LightCurve.Srgb;
+        curve ??= file.ColorMode == ColorMode.Rgb ? LightCurve.Power : reader.ReadProfile()?.FindLightCurve() ?? LightCurve.Power;
         var adjuster = ColorAdjusters.Create(adjustment, new AdjusterContext(file.ColorMode, file.BitDepth, curve));
         return new AdjustmentStep(area, adjuster, composition);
     }

@@ -1,5 +1,4 @@
 using LayerTools.Model;
-using LayerTools.Model.Adjustments;
 
 namespace LayerTools.Tests.Pixels.Compositing;
 
@@ -9,7 +8,6 @@ internal static class TruthReasons
     public static string? Find(LayerFile file)
     {
         if (file.GetLayers().Any(layer => layer is { BlendMode: BlendMode.Dissolve, EffectivelyVisible: true })) return "dissolve: nobody's noise is like another's";
-        if (file.ColorMode == ColorMode.Rgb && file.GetLayers().Any(layer => layer is { EffectivelyVisible: true, Detail.Adjustment: Exposure { Stops: < 0 } })) return "exposure darkens RGB by a curve that is not the profile's: 43 becomes 14, as 2.2 as exponent would have it";
         return file.GetLayers().Any(HasEmptyClipped) ? "a pass-through group with nothing but an empty layer clipped to it was left out of the stored picture" : null;
     }
 

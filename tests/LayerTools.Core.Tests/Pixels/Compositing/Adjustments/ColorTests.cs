@@ -142,7 +142,7 @@ public class ColorTests
     {
         var row = new PixelRow(3, 0, 1);
         (row.Colors[0][0], row.Colors[1][0], row.Colors[2][0]) = (color.Red / 255, color.Green / 255, color.Blue / 255);
-        ColorAdjusters.Create(adjustment, new AdjusterContext(ColorMode.Rgb, 8, LightCurve.Srgb)).Adjust(row, 1);
+        ColorAdjusters.Create(adjustment, new AdjusterContext(ColorMode.Rgb, 8, LightCurve.Power)).Adjust(row, 1);
         // A trace more, so that halves that floats miss are rounded as halves.
         return ((row.Colors[0][0] * 255) + 1e-4, (row.Colors[1][0] * 255) + 1e-4, (row.Colors[2][0] * 255) + 1e-4);
     }

@@ -55,13 +55,13 @@ public class ToneTests
 
     [Fact]
     public void Exposure_multiplies_light() =>
-        // sRGB of level 100 is 0.12744 of light; doubled 0.25488 is level 138.2
-        AssertLevels(new Exposure(1, 0, 1), (0, 0), (100, 138), (200, 255));
+        // (100/255)^2.2 is 0.12753 of light; doubled it is level 255 · 0.25506^(1/2.2) = 137.04
+        AssertLevels(new Exposure(1, 0, 1), (0, 0), (100, 137), (200, 255));
 
     [Fact]
     public void Exposure_adds_light_and_bends_it() =>
-        // sqrt(0.12744 + 0.1) = 0.47691 is level 183.6
-        AssertLevels(new Exposure(0, 0.1, 2), (100, 184));
+        // sqrt(0.12753 + 0.1) = 0.47700 is level 182.14
+        AssertLevels(new Exposure(0, 0.1, 2), (100, 182));
 
     [Fact]
     public void Exposure_of_32_bit_goes_beyond_white()
@@ -128,7 +128,7 @@ public class ToneTests
 
     private static ToneCurves Curve(params (int Input, int Output)[] points) => new([new ToneCurve(0, points, Map: null)]);
 
-    private static AdjusterContext Context(int bitDepth) => new(ColorMode.Grayscale, bitDepth, LightCurve.Srgb);
+    private static AdjusterContext Context(int bitDepth) => new(ColorMode.Grayscale, bitDepth, LightCurve.Power);
 
     private static PixelRow Row(params float[] values)
     {
