@@ -8,7 +8,7 @@ internal abstract class ColorConverter
     /// <summary>Channels that make a colour.</summary>
     public abstract int ChannelCount { get; }
 
-    /// <summary>What a picture so converted may lack, as a sentence; null if the conversion is exact.</summary>
+    /// <summary>What a picture so converted may lack, in words; null if the conversion is exact.</summary>
     public virtual string? Note => null;
 
     /// <summary>Whether the file's pixels can be turned to RGB.</summary>

@@ -7,7 +7,7 @@ internal sealed class InkConverter : ColorConverter
 
     public override int ChannelCount => InkCount;
 
-    public override string Note => "Inks are turned to RGB by the plain formula, since the file has no profile that says how they look.";
+    public override string Note => "inks are turned to RGB by the plain formula, since the file has no profile that says how they look";
 
     public override void Convert(ReadOnlySpan<float> channels, Span<byte> rgb)
     {

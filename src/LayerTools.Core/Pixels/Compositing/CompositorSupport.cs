@@ -24,12 +24,12 @@ public static class CompositorSupport
         return found;
     }
 
-    /// <summary>What is drawn in a way that neither a specification nor measurement confirms, as sentences or with the layer's path. Hidden layers do not count.</summary>
+    /// <summary>What is drawn in a way that neither a specification nor measurement confirms, in words, with the layer's path where it is about one. Hidden layers do not count.</summary>
     /// <param name="file">The file.</param>
     public static IReadOnlyList<string> FindNotes(LayerFile file)
     {
         var notes = new List<string>();
-        if (file.ColorMode == ColorMode.Duotone) notes.Add("The file's inks are left out; it is drawn in grey.");
+        if (file.ColorMode == ColorMode.Duotone) notes.Add("the inks of a duotone are left out");
         if (ColorConverter.CanConvert(file))
         {
             using var reader = new PixelReader(file);

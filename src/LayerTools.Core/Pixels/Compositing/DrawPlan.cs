@@ -57,6 +57,10 @@ internal sealed class DrawPlan : IDisposable
 
     private static Bounds Unite(IEnumerable<DrawStep> steps) => steps.Aggregate(Bounds.Empty, (all, step) => all.Union(step.Area));
 
+    /// <summary>Keeps adjustments, which reach everywhere, within what they can change.</summary>
+    private static List<DrawStep> Crop(IEnumerable<DrawStep> steps, Bounds bounds) =>
+        [.. steps.Select(step => step is AdjustmentStep adjustment ? adjustment.Within(bounds) : step)];
+
     /// <summary>A mode that is not in the table is drawn as normal; whoever cannot accept that asks <see cref="CompositorSupport"/> first.</summary>
     private static Blender GetBlender(Layer layer)
     {
@@ -122,7 +126,7 @@ internal sealed class DrawPlan : IDisposable
         var alone = new Place(GetBlender(below), opacities, Inside: false, Apart: false);
         if (front.Count == 0) return Plan(below, alone);
         if (Plan(below, Base) is not { } step) return null;
-        var cut = front.Select(each => each is AdjustmentStep adjustment ? adjustment.Within(step.Area) : each).ToList();
+        var cut = Crop(front, step.Area);
         if (isApart) return new ApartStep(step.Area, Plan(below, alone), step, cut);
         return new GroupStep(step.Area, [step, .. cut], new Composition(GetBlender(below), GetOpacity(below, opacities), Mask: null, Inside: false, BlendLimits.Find(below)));
     }
@@ -142,6 +146,7 @@ internal sealed class DrawPlan : IDisposable
         var isOpen = layer.BlendMode == BlendMode.PassThrough && !place.Apart && board is null;
         var steps = layer.IsGroup ? PlanGroup(layer, isOpen) : null;
         var masks = LayerMasks.Find(layer);
+        if (steps is not null && !isOpen) steps = Crop(steps, Unite(steps.Where(step => step is not AdjustmentStep)));
         var path = masks.Path is null ? null : new PathFill(masks.Path.Path, file.Width, file.Height);
         if (board is { Background: { } color }) steps!.Insert(0, new LayerStep(board.Bounds.Intersect(Area), new ColorPixels(color), new Composition(Blenders.Normal, 1f, Mask: null, Inside: false)));
         var area = (steps is null ? GetPixelBounds(layer) : Unite(steps)).Intersect(Area);

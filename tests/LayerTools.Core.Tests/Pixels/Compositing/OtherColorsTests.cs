@@ -45,7 +45,7 @@ public class OtherColorsTests
 
         Assert.Equal([[160]], Picture.Render(file));
         Assert.Equal([160, 160, 160, 255], Shrink(file));
-        Assert.Equal(["The file's inks are left out; it is drawn in grey."], CompositorSupport.FindNotes(file));
+        Assert.Equal(["the inks of a duotone are left out"], CompositorSupport.FindNotes(file));
     }
 
     [Fact]
