@@ -16,6 +16,9 @@ internal sealed record TruthRow(string File, double Mean, int Max, double Near, 
 
     public bool IsTrue => Mean <= 1 && Near >= 0.99;
 
+    /// <summary>What is not drawn, without naming layers, and the reason.</summary>
+    public IEnumerable<string> Causes => NotDrawn.Select(line => line[(line.LastIndexOf(": ", StringComparison.Ordinal) + 2)..]).Concat(Reason is null ? [] : [Reason]);
+
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{(IsTrue ? "ok " : "OFF")} {File,-58} {Mean,8:F3} {Max,4} {100 * Near,7:F2} %  {Uses}{(NotDrawn.Count == 0 ? "" : $"  [not drawn: {string.Join("; ", NotDrawn)}]")}{(IsTrue || Reason is null ? "" : $"  [{Reason}]")}");
 }

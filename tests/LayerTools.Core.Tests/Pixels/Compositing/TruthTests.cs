@@ -20,6 +20,8 @@ public class TruthTests(ITestOutputHelper output)
         var share = rows.Count(row => row.IsTrue) / (double)rows.Count;
         List<string> lines = [.. rows.OrderBy(row => row.IsTrue).ThenBy(row => row.Uses, StringComparer.Ordinal).Select(row => row.ToString())];
         lines.Add(FormattableString.Invariant($"{rows.Count(row => row.IsTrue)} of {rows.Count} files true ({100 * share:F1} %)"));
+        var reasons = rows.Where(row => !row.IsTrue).SelectMany(row => row.Causes.Distinct()).GroupBy(cause => cause).OrderByDescending(group => group.Count());
+        lines.AddRange(reasons.Select(group => FormattableString.Invariant($"off: {group.Count()} with {group.Key}")));
         File.WriteAllLines(Path.Combine(AppContext.BaseDirectory, TableName), lines);
         foreach (var line in lines) output.WriteLine(line);
 
