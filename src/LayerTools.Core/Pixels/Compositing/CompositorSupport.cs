@@ -99,6 +99,7 @@ public static class CompositorSupport
         if (!isPassThroughGroup && (Blenders.TryGet(layer.BlendMode) is null || !CanMix(layer))) yield return $"blend mode {layer.BlendMode}";
         if (layer is { Kind: LayerKind.Shape, HasStoredPixels: true, Mask.HasVectorSoftening: true }) yield return "shape with density or feather";
         if (features.HasFlag(LayerFeatures.Effects)) yield return "layer effects";
+        if (!MixesLight(layer) && layer.Detail.Artboard is { Background: not null }) yield return "colour behind a group in other colours than RGB and grey";
         if (!MixesLight(layer) && features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges in other colours than RGB and grey";
         if (isPassThroughGroup && features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges of a pass-through group";
         if (layer.Clipped && features.HasFlag(LayerFeatures.Knockout)) yield return "knockout of a clipped layer";

@@ -146,9 +146,9 @@ internal sealed class DrawPlan : IDisposable
         var isOpen = layer.BlendMode == BlendMode.PassThrough && !place.Apart && board is null;
         var steps = layer.IsGroup ? PlanGroup(layer, isOpen) : null;
         var masks = LayerMasks.Find(layer);
-        if (steps is not null && !isOpen) steps = Crop(steps, Unite(steps.Where(step => step is not AdjustmentStep)));
         var path = masks.Path is null ? null : new PathFill(masks.Path.Path, file.Width, file.Height);
-        if (board is { Background: { } color }) steps!.Insert(0, new LayerStep(board.Bounds.Intersect(Area), new ColorPixels(color), new Composition(Blenders.Normal, 1f, Mask: null, Inside: false)));
+        if (board is { Background: { } color } && MixesLight(file)) steps!.Insert(0, new LayerStep(board.Bounds.Intersect(Area), new ColorPixels(color), new Composition(Blenders.Normal, 1f, Mask: null, Inside: false)));
+        if (steps is not null && !isOpen) steps = Crop(steps, Unite(steps.Where(step => step is not AdjustmentStep)));
         var area = (steps is null ? GetPixelBounds(layer) : Unite(steps)).Intersect(Area);
         if (board is not null) area = area.Intersect(board.Bounds);
         if (masks.Stored is { HidesOutside: true, Feather: <= 0 } stored) area = area.Intersect(stored.Bounds);

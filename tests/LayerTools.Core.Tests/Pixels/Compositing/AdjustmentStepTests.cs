@@ -1,5 +1,6 @@
 using LayerTools.Model;
 using LayerTools.Model.Adjustments;
+using LayerTools.Model.Fills;
 using LayerTools.Pixels.Compositing;
 using LayerTools.Tests.Support;
 using Xunit;
@@ -56,6 +57,14 @@ public class AdjustmentStepTests
         var group = Group("Head", BlendMode.PassThrough, Inverting(), Even("Face", new Bounds(1, 0, 3, 1), 100));
 
         Assert.Equal([225, 155, 155, 225], RenderGrey(Grey(4, 1, group, Even("Below", Canvas, 30))));
+    }
+
+    [Fact]
+    public void In_a_group_with_a_sheet_the_colour_behind_it_is_changed_too()
+    {
+        var group = Group("Board", BlendMode.PassThrough, Inverting()).With(layer => ((StubLayerDetail)layer.Detail).Board = new Artboard(new Bounds(1, 0, 3, 1), new FillColor(0.2f, 0.2f, 0.2f)));
+
+        Assert.Equal([30, 204, 204, 30], RenderGrey(Grey(4, 1, group, Even("Below", Canvas, 30))));
     }
 
     [Fact]

@@ -11,12 +11,19 @@ internal sealed class RgbAdjuster(int bitDepth, Func<RgbTriple, RgbTriple> funct
     public override void Adjust(PixelRow pixels, int count)
     {
         var (reds, greens, blues) = (pixels.Colors[0], pixels.Colors[1], pixels.Colors[2]);
+        var (lastRed, lastGreen, lastBlue) = (float.NaN, float.NaN, float.NaN);
         for (var i = 0; i < count; i++)
         {
-            var color = function(new RgbTriple(Before(reds[i]), Before(greens[i]), Before(blues[i])));
-            reds[i] = After(color.Red);
-            greens[i] = After(color.Green);
-            blues[i] = After(color.Blue);
+            // Neighbours often have the same colour.
+            if (reds[i] == lastRed && greens[i] == lastGreen && blues[i] == lastBlue)
+            {
+                (reds[i], greens[i], blues[i]) = (reds[i - 1], greens[i - 1], blues[i - 1]);
+                continue;
+            }
+
+            (lastRed, lastGreen, lastBlue) = (reds[i], greens[i], blues[i]);
+            var color = function(new RgbTriple(Before(lastRed), Before(lastGreen), Before(lastBlue)));
+            (reds[i], greens[i], blues[i]) = (After(color.Red), After(color.Green), After(color.Blue));
         }
     }
 

@@ -130,6 +130,18 @@ public class ColorTests
         Assert.False(ColorAdjusters.CanDraw(new Inversion(), ColorMode.Cmyk));
     }
 
+    [Fact]
+    public void A_run_of_one_colour_is_changed_throughout()
+    {
+        var row = new PixelRow(3, 0, 5);
+        float[] reds = [1, 1, 0, 1, 1];
+        reds.CopyTo(row.Colors[0], 0);
+        ColorAdjusters.Create(new ChannelMix([new ChannelMixRow(0, 0, 0, 0), new ChannelMixRow(50, 0, 0, 0), new ChannelMixRow(0, 0, 0, 0)]), new AdjusterContext(ColorMode.Rgb, 8, LightCurve.Power)).Adjust(row, 5);
+
+        Assert.Equal([0.5f, 0.5f, 0, 0.5f, 0.5f], row.Colors[1].Take(5));
+        Assert.Equal([0f, 0, 0, 0, 0], row.Colors[0].Take(5));
+    }
+
     private static HueSaturation Shift(HueShift master) => new(false, default, master, []);
 
     private static void AssertColor(Adjustment adjustment, (float Red, float Green, float Blue) before, (int Red, int Green, int Blue) after)
