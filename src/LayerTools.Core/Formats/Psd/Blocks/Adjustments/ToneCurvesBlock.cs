@@ -5,6 +5,7 @@ namespace LayerTools.Formats.Psd.Blocks.Adjustments;
 /// <summary>Curves, as points or as a level for each level.</summary>
 internal static class ToneCurvesBlock
 {
+    private const int Version = 1;
     private const int MostPoints = 255;
     private const int ChannelBits = 32;
 
@@ -14,7 +15,7 @@ internal static class ToneCurvesBlock
         // curve: count 2, points of output 2 and input 2; or 256 levels of 1. What follows after 'Crv ' says the same once more.
         var input = new BlockInput(data);
         var isMap = input.ReadByte() switch { 0 => false, 1 => true, _ => (bool?)null };
-        if (isMap is null || input.ReadUInt16() is not (1 or 4)) return null;
+        if (isMap is null || input.ReadUInt16() != Version) return null;
         var channels = input.ReadUInt32();
         var curves = new List<ToneCurve>();
         for (var channel = 0; channel < ChannelBits; channel++)

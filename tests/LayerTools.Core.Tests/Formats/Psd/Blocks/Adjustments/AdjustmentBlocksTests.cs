@@ -1,7 +1,10 @@
+using LayerTools.Errors;
+using LayerTools.Formats;
 using LayerTools.Formats.Psd;
 using LayerTools.Formats.Psd.Blocks.Adjustments;
 using LayerTools.Model;
 using LayerTools.Model.Adjustments;
+using LayerTools.Tests.Support;
 using Xunit;
 
 namespace LayerTools.Tests.Formats.Psd.Blocks.Adjustments;
@@ -27,6 +30,25 @@ public class AdjustmentBlocksTests
         ["mixr"] = "0001 0000 0064 0000 0000 0000 0005 0000 0064 0000 0000 0000 0000 0000 0064 0000 FFFB 0000 0000 0000 0000 0064",
         ["phfl"] = "0002 0000 FFFF 8000 0000 0000 00000019 01 000000",
     };
+
+    /// <summary>Blocks that are known to be adjustments but not read.</summary>
+    private static readonly string[] Unread = ["vibA", "selc", "clrL", "hue "];
+
+    [Fact]
+    public void Every_adjustment_in_files_of_other_programs_is_read()
+    {
+        var kinds = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var layer in SharedFiles.All.Select(TryRead).OfType<LayerFile>().SelectMany(file => file.GetLayers()).Where(layer => layer.Kind == LayerKind.Adjustment))
+        {
+            var record = ((PsdLayerDetail)layer.Detail).Record;
+            var adjustment = layer.Detail.Adjustment;
+            Assert.True(adjustment is not null || record.Has(Unread), $"{layer.FilePath}: {layer.LayerPath}");
+            if (adjustment is not null) kinds.Add(adjustment.Words);
+        }
+
+        // Without the real files only the fixtures' own are seen.
+        Assert.InRange(kinds.Count, SharedFiles.FindLayered("corpus").Count == 0 ? 5 : 13, int.MaxValue);
+    }
 
     [Fact]
     public void Small_blocks_are_read()
@@ -142,6 +164,7 @@ public class AdjustmentBlocksTests
     [InlineData("curv", "00 0001 00000001 0002 0000 0050 00FF 0050")]
     [InlineData("curv", "00 0001 00000001 FFFF")]
     [InlineData("curv", "07 0001 00000001 0000")]
+    [InlineData("curv", "00 0004 00000001 0000")]
     [InlineData("expA", "0001 7F800000 00000000 3F800000")]
     [InlineData("expA", "0001 3F800000 00000000 00000000")]
     [InlineData("post", "0001")]
@@ -149,6 +172,18 @@ public class AdjustmentBlocksTests
     [InlineData("grdm", "0001 0000 00000000 0000")]
     [InlineData("phfl", "0009 0000")]
     public void Impossible_numbers_are_nothing(string key, string hex) => Assert.Null(Read(key, Hex(hex)));
+
+    private static LayerFile? TryRead(string path)
+    {
+        try
+        {
+            return LayerFiles.Read(path);
+        }
+        catch (LayeredFileException)
+        {
+            return null;
+        }
+    }
 
     private static Adjustment? Read(string key) => Read(key, Bytes(key));
 
