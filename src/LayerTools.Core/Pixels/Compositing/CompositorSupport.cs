@@ -43,6 +43,7 @@ public static class CompositorSupport
                 notes.Add($"{layer.LayerPath}: {adjustment.Words}, drawn by a formula of our own, may look somewhat different where the file was made");
             }
 
+            notes.AddRange(BlendNotes.Find(layer).Select(note => $"{layer.LayerPath}: {note}"));
             if (file.ColorMode == ColorMode.Cmyk && layer.BlendMode is not (BlendMode.Normal or BlendMode.PassThrough) && CanMix(layer)) notes.Add($"{layer.LayerPath}: blend mode {layer.BlendMode}, mixed ink by ink");
         }
 
@@ -102,6 +103,7 @@ public static class CompositorSupport
         if (!MixesLight(layer) && layer.Detail.Artboard is { Background: not null }) yield return "colour behind a group in other colours than RGB and grey";
         if (!MixesLight(layer) && features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges in other colours than RGB and grey";
         if (isPassThroughGroup && features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges of a pass-through group";
+        if (layer.File?.ColorMode is ColorMode.Lab && features.HasFlag(LayerFeatures.ChannelRestrictions)) yield return "channels left out of blending in colour mode Lab";
         if (layer.Clipped && features.HasFlag(LayerFeatures.Knockout)) yield return "knockout of a clipped layer";
         if (features.HasFlag(LayerFeatures.Artboard) && layer.Detail.Artboard is null) yield return "artboard that cannot be read";
     }

@@ -81,7 +81,7 @@ internal sealed class DrawPlan : IDisposable
         file.GetChildren() is [.., { Kind: LayerKind.Pixel, Visible: true, Clipped: false } last] && last.FindPlane(PlaneRole.Alpha) is null ? last : null;
 
     /// <summary>A layer that cuts through and then covers the hole itself needs no care.</summary>
-    private static bool CutsThrough(Layer layer) =>
+    public static bool CutsThrough(Layer layer) =>
         layer.Detail.Blending.Knockout != Knockout.None && (layer.FillOpacity < byte.MaxValue || layer.BlendMode != BlendMode.Normal);
 
     /// <summary>The layers of an open or isolated group.</summary>

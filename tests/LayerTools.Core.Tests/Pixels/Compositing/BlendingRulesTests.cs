@@ -129,6 +129,30 @@ public class BlendingRulesTests
         Assert.Equal(0, RenderGrey(Grey(4, 1, smoke))[0]);
     }
 
+    [Fact]
+    public void What_no_real_file_confirms_is_noted()
+    {
+        var hole = Even("Hole", Middle, 0).Ruled(Knockout.ToBottom, new BlendingRange(null, BrightnessLimits.All, new BrightnessLimits(1, 2, 3, 4)), excluded: [0])
+            .Masked(Canvas, 255, change: mask => mask.UserFeather = 2).With(layer => (layer.FillOpacity, layer.BlendMode) = (100, BlendMode.HardMix));
+        var file = Grey(4, 1, hole, Even("Dust", Canvas, 0).With(layer => layer.BlendMode = BlendMode.Dissolve), Even("Paper", Canvas, 200));
+
+        Assert.Equal(
+            ["Dust: dissolve, with a noise of our own", "Hole: fill opacity in blend mode HardMix", "Hole: feathered mask", "Hole: blending ranges", "Hole: channels left out of blending", "Hole: a layer that cuts through"],
+            CompositorSupport.FindNotes(file));
+        Assert.Empty(CompositorSupport.FindUnsupported(file));
+    }
+
+    [Theory]
+    [InlineData(ColorMode.Cmyk, 1)]
+    [InlineData(ColorMode.Lab, 2)]
+    public void Rules_about_brightness_need_colours_of_light(ColorMode mode, int count)
+    {
+        var layer = Colored("Skin", 1, 2, 3).With(skin => ((StubLayerDetail)skin.Detail).Uses = LayerFeatures.BlendingRanges | LayerFeatures.ChannelRestrictions);
+        layer.Planes.Add(ModelBuilder.Raw(PlaneRole.Color3, [4]));
+
+        Assert.Equal(count, CompositorSupport.FindUnsupported(Create(mode, 8, 1, 1, layer)).Count);
+    }
+
     private static Layer Colored(string name, byte red, byte green, byte blue)
     {
         var layer = new Layer(LayerKind.Pixel, name, new StubLayerDetail()) { Bounds = new Bounds(0, 0, 1, 1) };
