@@ -11,8 +11,7 @@ internal abstract class LayerDetail
     public abstract LayerFeatures Features { get; }
 
     /// <summary>What fills the layer where it is described and not painted; null for a layer of pixels.</summary>
-    /// <param name="file">The format's part of the file that the layer is in.</param>
-    public virtual Fill? GetFill(FileDetail file) => null;
+    public virtual Fill? Fill => null;
 
     /// <summary>The layer's effects that are switched on, back to front; those before the first that lies on the layer lie behind it.</summary>
     /// <param name="file">The format's part of the file that the layer is in.</param>

@@ -32,7 +32,7 @@ internal sealed class StubLayerDetail : LayerDetail
 
     public override BlendingRules Blending => Rules;
 
-    public override Fill? GetFill(FileDetail file) => Described;
+    public override Fill? Fill => Described;
 
     public override IReadOnlyList<Effect> GetEffects(FileDetail file) => Effects;
 

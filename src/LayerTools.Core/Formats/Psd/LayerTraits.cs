@@ -55,6 +55,8 @@ internal static class LayerTraits
         if (FirstByte(record, "clbl") is 0) features |= LayerFeatures.ClippedApart;
         if (FirstByte(record, "infx") is not (null or 0)) features |= LayerFeatures.InteriorBlending;
         if (!record.GetData("brst").IsEmpty) features |= LayerFeatures.ChannelRestrictions;
+        var stroke = record.GetData("vstk");
+        if (HasTrue(stroke, "strokeEnabled") || HasFalse(stroke, "fillEnabled")) features |= LayerFeatures.PathStroke;
         if (record.Has(ArtboardDescriptors.Keys)) features |= LayerFeatures.Artboard;
         return features | TellEffects(record);
     }

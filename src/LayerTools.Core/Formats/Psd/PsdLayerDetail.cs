@@ -40,7 +40,7 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
 
     public override LayerFeatures Features => features ??= LayerTraits.TellFeatures(record);
 
-    public override Fill? GetFill(FileDetail file) => DescriptorBlocks.ReadFill(record, (PsdFileDetail)file);
+    public override Fill? Fill => DescriptorBlocks.ReadFill(record);
 
     public override IReadOnlyList<Effect> GetEffects(FileDetail file) => DescriptorBlocks.ReadEffects(record, (PsdFileDetail)file);
 

@@ -8,6 +8,9 @@ internal sealed record ShadeEffect(BlendMode BlendMode, float Opacity, FillColor
     /// <summary>Whether it falls on the layer, and not on what lies behind it.</summary>
     public bool IsInward { get; init; }
 
+    /// <summary>Whether it is a halo, which a layer can mix with its own pixels before it joins what lies below.</summary>
+    public bool IsHalo { get; init; }
+
     /// <summary>How far it is moved to the right, px.</summary>
     public double Right { get; init; }
 

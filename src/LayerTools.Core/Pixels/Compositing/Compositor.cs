@@ -1,5 +1,3 @@
-using System.Collections.Concurrent;
-using System.Runtime.ExceptionServices;
 using LayerTools.Model;
 using LayerTools.Pixels.Colors;
 
@@ -11,8 +9,6 @@ namespace LayerTools.Pixels.Compositing;
 /// </summary>
 internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOptions? options = null)
 {
-    private const int MaxBandRows = 32;
-    private const long BandBudget = 8 << 20;
     private readonly CompositeOptions options = options ?? new CompositeOptions();
 
     /// <summary>Draws the merged picture in the file's own depth.</summary>
@@ -23,8 +19,8 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
     {
         using var plan = CreatePlan();
         if (plan.Area.IsEmpty) return;
-        var maxRows = ChooseBandRows(plan);
-        Draw(plan, maxRows, CreateMerged(plan, withAlpha, maxRows, consume));
+        var maxRows = BandDrawing.ChooseBandRows(plan);
+        BandDrawing.Draw(plan, maxRows, CreateMerged(plan, withAlpha, maxRows, consume), options);
     }
 
     /// <summary>Draws the picture small: in its own proportions, at most as large as given, never enlarged.</summary>
@@ -36,7 +32,7 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
         using var plan = CreatePlan();
         if (plan.Area.IsEmpty) return new Raster(0, 0);
         var small = CreateSmall(plan, maxWidth, maxHeight);
-        Draw(plan, ChooseBandRows(plan), small);
+        BandDrawing.Draw(plan, BandDrawing.ChooseBandRows(plan), small, options);
         return small.Raster;
     }
 
@@ -45,31 +41,10 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
     {
         using var plan = CreatePlan();
         if (plan.Area.IsEmpty) return new Raster(0, 0);
-        var maxRows = ChooseBandRows(plan);
+        var maxRows = BandDrawing.ChooseBandRows(plan);
         var small = CreateSmall(plan, maxWidth, maxHeight);
-        Draw(plan, maxRows, new SinkPair(small, CreateMerged(plan, withAlpha, maxRows, consume)));
+        BandDrawing.Draw(plan, maxRows, new SinkPair(small, CreateMerged(plan, withAlpha, maxRows, consume)), options);
         return small.Raster;
-    }
-
-    /// <summary>As many rows as fit the budget where most channels meet.</summary>
-    private static int ChooseBandRows(DrawPlan plan)
-    {
-        var changes = new SortedDictionary<int, long>();
-        foreach (var window in plan.Windows.Where(window => window.FirstRow < window.EndRow))
-        {
-            changes[window.FirstRow] = (changes.TryGetValue(window.FirstRow, out var begun) ? begun : 0) + window.RowBytes;
-            changes[window.EndRow] = (changes.TryGetValue(window.EndRow, out var ended) ? ended : 0) - window.RowBytes;
-        }
-
-        var bytes = 0L;
-        var most = 1L;
-        foreach (var change in changes.Values)
-        {
-            bytes += change;
-            most = Math.Max(most, bytes);
-        }
-
-        return (int)Math.Min(Math.Max(BandBudget / most, 1), Math.Min(MaxBandRows, plan.Area.Height));
     }
 
     private MergedSink CreateMerged(DrawPlan plan, bool withAlpha, int maxRows, Action<MergedBand> consume) =>
@@ -86,45 +61,5 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
     {
         CompositorSupport.EnsureColors(file);
         return DrawPlan.Create(file, reader, options);
-    }
-
-    private void Draw(DrawPlan plan, int bandRows, IRowSink sink)
-    {
-        var parallel = new ParallelOptions { MaxDegreeOfParallelism = options.Threads ?? Environment.ProcessorCount, CancellationToken = options.Cancellation };
-        var workspaces = new ConcurrentBag<Workspace>();
-        for (var top = plan.Area.Top; top < plan.Area.Bottom; top += bandRows)
-        {
-            var bottom = Math.Min(top + bandRows, plan.Area.Bottom);
-            Unwrap(() => Parallel.ForEach(plan.Windows.Where(window => window.Touches(top, bottom)), parallel, window => window.MoveTo(top, bottom)));
-            sink.BeginBand(top - plan.Area.Top, bottom - top);
-            Unwrap(() => Parallel.For(
-                top,
-                bottom,
-                parallel,
-                () => workspaces.TryTake(out var workspace) ? workspace : new Workspace(plan.ColorCount, plan.Area),
-                (y, _, workspace) =>
-                {
-                    workspace.Row.Clear(plan.Area.Left, plan.Area.Right);
-                    foreach (var step in plan.Steps) step.Draw(workspace.Row, y, workspace);
-                    sink.Accept(y - plan.Area.Top, workspace.Row);
-                    return workspace;
-                },
-                workspaces.Add));
-            sink.EndBand();
-            foreach (var window in plan.Windows) window.Release(bottom);
-        }
-    }
-
-    /// <summary>An error keeps its own type, whichever thread met it.</summary>
-    private static void Unwrap(Action work)
-    {
-        try
-        {
-            work();
-        }
-        catch (AggregateException errors)
-        {
-            ExceptionDispatchInfo.Capture(errors.InnerExceptions[0]).Throw();
-        }
     }
 }

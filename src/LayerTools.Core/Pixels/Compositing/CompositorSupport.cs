@@ -2,6 +2,7 @@ using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Pixels.Colors;
 using LayerTools.Pixels.Compositing.Adjustments;
+using LayerTools.Pixels.Compositing.Effects;
 using LayerTools.Pixels.Compositing.Fills;
 
 namespace LayerTools.Pixels.Compositing;
@@ -96,10 +97,11 @@ public static class CompositorSupport
         if (layer.Kind == LayerKind.Adjustment && !CanAdjust(layer)) yield return "adjustment layer";
         if (layer.Kind == LayerKind.Adjustment && hasClipped) yield return "layers clipped to an adjustment layer";
         if (DrawPlan.IsLiveFill(layer) && FindFillReason(layer) is { } fillReason) yield return fillReason;
+        if (DrawPlan.IsLiveFill(layer) && features.HasFlag(LayerFeatures.PathStroke)) yield return "stroked path without stored pixels";
         if (LacksColors(layer)) yield return "colour channels are missing";
         if (!isPassThroughGroup && (Blenders.TryGet(layer.BlendMode) is null || !CanMix(layer))) yield return $"blend mode {layer.BlendMode}";
         if (layer is { Kind: LayerKind.Shape, HasStoredPixels: true, Mask.HasVectorSoftening: true }) yield return "shape with density or feather";
-        if (features.HasFlag(LayerFeatures.Effects)) yield return "layer effects";
+        foreach (var reason in FindEffectReasons(layer)) yield return reason;
         if (!MixesLight(layer) && layer.Detail.Artboard is { Background: not null }) yield return "colour behind a group in other colours than RGB and grey";
         if (!MixesLight(layer) && features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges in other colours than RGB and grey";
         if (isPassThroughGroup && features.HasFlag(LayerFeatures.BlendingRanges)) yield return "blending ranges of a pass-through group";
@@ -121,5 +123,23 @@ public static class CompositorSupport
     private static bool CanAdjust(Layer layer) => layer.Detail.Adjustment is { } adjustment && layer.File is { } file && ColorAdjusters.CanDraw(adjustment, file.ColorMode);
 
     private static string? FindFillReason(Layer layer) =>
-        layer.GetFile() is { } file && DrawPlan.MixesLight(file) && layer.Detail.GetFill(file.Detail) is { } fill ? FillPixels.FindReason(fill, file) : "live content without stored pixels";
+        layer.GetFile() is { } file && DrawPlan.MixesLight(file) && layer.Detail.Fill is { } fill ? FillPixels.FindReason(fill, file) : "live content without stored pixels";
+
+    private static IEnumerable<string> FindEffectReasons(Layer layer)
+    {
+        if (!layer.Detail.Features.HasFlag(LayerFeatures.Effects) || layer.GetFile() is not { } file) yield break;
+        if (!DrawPlan.MixesLight(file))
+        {
+            yield return "layer effects in other colours than RGB and grey";
+            yield break;
+        }
+
+        var effects = layer.Detail.GetEffects(file.Detail);
+        foreach (var reason in effects.Select(effect => LayerEffects.FindReason(effect, file)).OfType<string>().Distinct()) yield return reason;
+        if (effects.Count > 0 && layer.Detail.Features.HasFlag(LayerFeatures.BlendingRanges)) yield return "layer effects with blending ranges";
+        if (effects.Count > 0 && layer is { IsGroup: true, BlendMode: BlendMode.PassThrough } && layer.GetLayers().Any(inner => inner.BlendMode is not (BlendMode.Normal or BlendMode.PassThrough)))
+        {
+            yield return "layer effects of a group whose layers mix with what lies below it";
+        }
+    }
 }

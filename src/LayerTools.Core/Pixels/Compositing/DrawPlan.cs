@@ -1,6 +1,8 @@
 using LayerTools.Model;
+using LayerTools.Model.Fills;
 using LayerTools.Pixels.Colors;
 using LayerTools.Pixels.Compositing.Adjustments;
+using LayerTools.Pixels.Compositing.Effects;
 using LayerTools.Pixels.Compositing.Fills;
 
 namespace LayerTools.Pixels.Compositing;
@@ -13,16 +15,27 @@ internal sealed class DrawPlan : IDisposable
     private readonly Func<Layer, bool> shows;
     private readonly List<RowWindow> windows = [];
     private KnockoutScope scope;
+    private readonly CompositeOptions options;
     private LightCurve? curve;
 
     private DrawPlan(LayerFile file, PixelReader reader, CompositeOptions options)
     {
         this.file = file;
         this.reader = reader;
+        this.options = options;
         shows = options.Shows ?? (layer => layer.Visible);
         Area = options.Area ?? options.Subject?.ContentBounds ?? new Bounds(0, 0, file.Width, file.Height);
         scope = new KnockoutScope(parent: null, isOpen: FindBackground(file) is not null);
         Steps = options.Subject is { } subject ? AsList(Plan(subject, Alone)) : PlanAll(file.Root);
+    }
+
+    /// <summary>A plan for the coverage of a layer alone, whatever its opacity and without its effects.</summary>
+    private DrawPlan(DrawPlan whole, Layer layer, Bounds area)
+    {
+        (file, reader, options, shows) = (whole.file, whole.reader, whole.options, whole.shows);
+        Area = area;
+        scope = new KnockoutScope(parent: null, isOpen: false);
+        Steps = AsList(PlanPlain(layer, Base));
     }
 
     public Bounds Area { get; }
@@ -115,7 +128,7 @@ internal sealed class DrawPlan : IDisposable
     {
         if (!CutsThrough(below)) return PlanRun(below, clipped);
         var backdrop = below.Detail.Blending.Knockout == Knockout.ToGroup ? scope.FindBelowGroup() : scope.FindBottom();
-        if (Plan(below, new Place(Blenders.Normal, Opacities.Layer, Inside: false, Apart: true)) is not { } shape) return null;
+        if (PlanPlain(below, new Place(Blenders.Normal, Opacities.Layer, Inside: false, Apart: true)) is not { } shape) return null;
         return new KnockoutStep(shape.Area, backdrop, PlanRun(below, clipped, Opacities.Fill), shape);
     }
 
@@ -125,9 +138,15 @@ internal sealed class DrawPlan : IDisposable
         var front = PlanEach(clipped, inside: !isApart, apart: true).ToList();
         var alone = new Place(GetBlender(below), opacities, Inside: false, Apart: false);
         if (front.Count == 0) return Plan(below, alone);
-        if (Plan(below, Base) is not { } step) return null;
+        if (!isApart && GetEffects(below) is { } effects) return PlanEffects(below, front, effects, alone);
+        if (PlanPlain(below, Base) is not { } step) return null;
         var cut = Crop(front, step.Area);
-        if (isApart) return new ApartStep(step.Area, Plan(below, alone), step, cut);
+        if (isApart)
+        {
+            var own = Plan(below, alone);
+            return new ApartStep(own is null ? step.Area : step.Area.Union(own.Area), own, step, cut);
+        }
+
         return new GroupStep(step.Area, [step, .. cut], new Composition(GetBlender(below), GetOpacity(below, opacities), Mask: null, Inside: false, BlendLimits.Find(below)));
     }
 
@@ -138,14 +157,47 @@ internal sealed class DrawPlan : IDisposable
     private IEnumerable<DrawStep> PlanEach(IReadOnlyList<Layer> layers, bool inside, bool apart = false) =>
         layers.Reverse().Where(shows).SelectMany(layer => AsList(Plan(layer, new Place(GetBlender(layer), Opacities.Both, inside, apart))));
 
-    private DrawStep? Plan(Layer layer, Place place)
+    private DrawStep? Plan(Layer layer, Place place) => GetEffects(layer) is { } effects ? PlanEffects(layer, [], effects, place) : PlanPlain(layer, place);
+
+    /// <summary>A layer and what is clipped to it, with the layer's effects. Whether its mode takes fill opacity as it is or into its formula is the blender's business.</summary>
+    private EffectsStep? PlanEffects(Layer layer, IReadOnlyList<DrawStep> clipped, LayerEffects effects, Place place)
+    {
+        var opacity = GetOpacity(layer, place.Opacities & Opacities.Layer);
+        if (opacity == 0) return null;
+        windows.Add(effects);
+        IReadOnlyList<DrawStep> steps = PlanPlain(layer, Base) is { } step ? [step, .. Crop(clipped, step.Area)] : [];
+        var composition = new Composition(place.Blender, opacity, Mask: null, place.Inside, BlendLimits.Find(layer));
+        return new EffectsStep(effects, steps, composition, GetOpacity(layer, place.Opacities & Opacities.Fill), layer.Detail.Features.HasFlag(LayerFeatures.InteriorBlending), IsSeenThrough(layer) ? CreateFill(layer) : null);
+    }
+
+    private LayerEffects? GetEffects(Layer layer) => MixesLight(file) && layer.Detail.Features.HasFlag(LayerFeatures.Effects)
+        ? LayerEffects.Create(layer, file, GetSeenBounds(layer), GetFillBox(layer), Area, area => DrawShape(layer, area))
+        : null;
+
+    /// <summary>The layer's rectangle as far as paths and masks leave it.</summary>
+    private Bounds GetSeenBounds(Layer layer)
+    {
+        var bounds = layer.IsGroup ? layer.ContentBounds : IsDescribed(layer) ? new Bounds(0, 0, file.Width, file.Height) : layer.Bounds;
+        if (IsDescribed(layer) && LayerMasks.Find(layer, asDescribed: true).Path is { Feather: <= 0, Density: >= 1f } mask && new PathFill(mask.Path, file.Width, file.Height) is { Outside: 0f } path) bounds = path.Bounds;
+        return LayerMasks.Find(layer).Stored is { HidesOutside: true, Feather: <= 0 } stored ? bounds.Intersect(stored.Bounds) : bounds;
+    }
+
+    private ShapePlane DrawShape(Layer layer, Bounds area)
+    {
+        using var plan = new DrawPlan(this, layer, area);
+        var sink = new ShapeSink(area);
+        BandDrawing.Draw(plan, BandDrawing.ChooseBandRows(plan), sink, options);
+        return sink.Shape;
+    }
+
+    private DrawStep? PlanPlain(Layer layer, Place place)
     {
         var opacity = GetOpacity(layer, place.Opacities);
         if (opacity == 0) return null;
         var board = layer.IsGroup ? layer.Detail.Artboard : null;
         var isOpen = layer.BlendMode == BlendMode.PassThrough && !place.Apart && board is null;
         var steps = layer.IsGroup ? PlanGroup(layer, isOpen) : null;
-        var masks = LayerMasks.Find(layer);
+        var masks = LayerMasks.Find(layer, IsDescribed(layer));
         var path = masks.Path is null ? null : new PathFill(masks.Path.Path, file.Width, file.Height);
         if (board is { Background: { } color } && MixesLight(file)) steps!.Insert(0, new LayerStep(board.Bounds.Intersect(Area), new ColorPixels(color), new Composition(Blenders.Normal, 1f, Mask: null, Inside: false)));
         if (steps is not null && !isOpen) steps = Crop(steps, Unite(steps.Where(step => step is not AdjustmentStep)));
@@ -158,7 +210,7 @@ internal sealed class DrawPlan : IDisposable
         var coverage = Join(masks.Stored is null ? null : CoverStored(layer, masks.Stored, area), path is null ? null : CoverPath(layer, masks.Path!, path, area));
         var composition = new Composition(place.Blender, opacity, coverage, place.Inside || layer.Kind == LayerKind.Adjustment, place.Opacities.HasFlag(Opacities.Fill) ? BlendLimits.Find(layer) : null);
         if (layer.Kind == LayerKind.Adjustment) return PlanAdjustment(layer, area, composition);
-        if (steps is null) return IsLiveFill(layer) ? PlanFill(layer, area, composition) : PlanPixels(layer, area, composition);
+        if (steps is null) return IsDescribed(layer) ? PlanFill(layer, area, composition) : PlanPixels(layer, area, composition);
         return isOpen ? new PassThroughStep(area, steps, composition) : new GroupStep(area, steps, composition);
     }
 
@@ -200,17 +252,33 @@ internal sealed class DrawPlan : IDisposable
     }
 
     private LayerStep? PlanFill(Layer layer, Bounds area, Composition composition) =>
-        MixesLight(file) && layer.Detail.GetFill(file.Detail) is { } fill && FillPixels.Create(fill, file, GetFillBox(layer)) is { } pixels ? new LayerStep(area, pixels, composition) : null;
+        CreateFill(layer) is { } pixels ? new LayerStep(area, IsSeenThrough(layer) ? new OpaquePixels(pixels) : pixels, composition) : null;
 
-    /// <summary>What a gradient is fitted into: the canvas, or the part of it that a mask leaves. (Observed in a real file.)</summary>
-    private Bounds GetFillBox(Layer layer)
+    private PixelSource? CreateFill(Layer layer) => MixesLight(file) && layer.Detail.Fill is { } fill ? FillPixels.Create(fill, file, GetFillBox(layer)) : null;
+
+    /// <summary>What a gradient is fitted into: the canvas, or the part of it that path and mask leave. (Observed in real files.)</summary>
+    private FillBox GetFillBox(Layer layer)
     {
-        var canvas = new Bounds(0, 0, file.Width, file.Height);
-        return LayerMasks.Find(layer).Stored is { HidesOutside: true } mask ? mask.Bounds.Intersect(canvas) : canvas;
+        var box = FillBox.Of(layer.Kind is LayerKind.Fill or LayerKind.Shape ? new Bounds(0, 0, file.Width, file.Height) : layer.ContentBounds);
+        if (layer.Kind == LayerKind.Shape && LayerMasks.Find(layer, asDescribed: true).Path is { } mask && new PathFill(mask.Path, file.Width, file.Height) is { Outside: 0f, Box: { } path }) box = path;
+        return LayerMasks.Find(layer).Stored is { HidesOutside: true } stored ? box.Intersect(FillBox.Of(stored.Bounds)) : box;
     }
 
+    /// <summary>Whether the layer's pixels are made from its description.</summary>
+    private bool IsDescribed(Layer layer) => IsLiveFill(layer) || IsSeenThrough(layer);
+
+    /// <summary>
+    /// Whether the layer has effects and a see-through fill. Effects follow the whole shape then, not what its stored pixels show of it
+    /// (observed in a real file), so that shape and fill are told apart by drawing both from their description.
+    /// </summary>
+    private bool IsSeenThrough(Layer layer) =>
+        MixesLight(file) && (layer.Kind is LayerKind.Shape or LayerKind.Fill)
+        && layer.Detail.Features.HasFlag(LayerFeatures.Effects) && !layer.Detail.Features.HasFlag(LayerFeatures.PathStroke)
+        && (layer.Kind == LayerKind.Fill || layer.Detail.VectorPath is { IsDisabled: false })
+        && layer.Detail.Fill is GradientFill { Gradient.IsOpaque: false } fill && FillPixels.FindReason(fill, file) is null;
+
     /// <summary>An adjustment, and a fill that was not also stored as pixels, reach everywhere.</summary>
-    private Bounds GetPixelBounds(Layer layer) => layer.Kind == LayerKind.Adjustment || IsLiveFill(layer) ? Area : layer.Bounds;
+    private Bounds GetPixelBounds(Layer layer) => layer.Kind == LayerKind.Adjustment || IsDescribed(layer) ? Area : layer.Bounds;
 
     private PlaneWindow? AddWindow(Layer layer, PlaneRole role, Bounds area)
     {

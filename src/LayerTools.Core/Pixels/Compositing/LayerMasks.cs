@@ -12,11 +12,13 @@ internal sealed record LayerMasks(StoredMask? Stored, PathMask? Path)
     /// samples are used as they are. With density or feather each mask is made of its own: the rendered samples are without them (measured on real files).
     /// A shape's stored pixels are cut out by its path already, so that only the painted mask is left.
     /// </summary>
-    public static LayerMasks Find(Layer layer)
+    /// <param name="layer">The layer.</param>
+    /// <param name="asDescribed">Whether a shape is drawn from its description, although it has stored pixels.</param>
+    public static LayerMasks Find(Layer layer, bool asDescribed = false)
     {
         var mask = layer.Mask;
         var path = layer.Detail.VectorPath is { IsDisabled: false } found ? found : null;
-        if (layer.Kind == LayerKind.Shape && (layer.HasStoredPixels || path is null)) return new LayerMasks(FindPainted(layer), Path: null);
+        if (layer.Kind == LayerKind.Shape && ((layer.HasStoredPixels && !asDescribed) || path is null)) return new LayerMasks(FindPainted(layer), Path: null);
         if (path is null) return new LayerMasks(FindOwn(layer), Path: null);
         if (mask is { IsRendered: true, IsDisabled: false, HasSoftening: false } && layer.FindPlane(PlaneRole.UserMask) is not null) return new LayerMasks(FindOwn(layer), Path: null);
         return new LayerMasks(FindPainted(layer), new PathMask(path, GetDensity(mask?.VectorDensity), mask?.VectorFeather ?? 0));

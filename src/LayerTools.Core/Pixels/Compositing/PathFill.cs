@@ -1,4 +1,5 @@
 using LayerTools.Model;
+using LayerTools.Pixels.Compositing.Fills;
 
 namespace LayerTools.Pixels.Compositing;
 
@@ -30,10 +31,14 @@ internal sealed class PathFill
         // Where nothing crosses a row, all of it is the same: what lies beyond all outlines.
         Outside = shapes.Aggregate(beginsFilled, (inside, shape) => PathShape.Join(inside, false, shape.Operation)) == isInverted ? 0f : 1f;
         Bounds = shapes.Aggregate(Bounds.Empty, (all, shape) => all.Union(shape.Bounds));
+        Box = shapes.Aggregate((FillBox?)null, (all, shape) => all is { } some && shape.Box is { } one ? some.Union(one) : all ?? shape.Box);
     }
 
     /// <summary>Outside this rectangle, canvas px, every pixel is covered by <see cref="Outside"/>.</summary>
     public Bounds Bounds { get; }
+
+    /// <summary>The rectangle that the outlines reach, canvas px: what a gradient is fitted into. Null without outlines.</summary>
+    public FillBox? Box { get; }
 
     /// <summary>0 or 1.</summary>
     public float Outside { get; }

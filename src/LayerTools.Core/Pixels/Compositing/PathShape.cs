@@ -1,4 +1,5 @@
 using LayerTools.Model;
+using LayerTools.Pixels.Compositing.Fills;
 
 namespace LayerTools.Pixels.Compositing;
 
@@ -19,6 +20,9 @@ internal sealed class PathShape(PathOperation operation)
     public PathOperation Operation { get; } = operation;
 
     public Bounds Bounds => bounds;
+
+    /// <summary>The rectangle that the outlines reach, canvas px; null without any.</summary>
+    public FillBox? Box { get; private set; }
 
     public static bool Join(bool inside, bool insideShape, PathOperation operation) => operation switch
     {
@@ -72,6 +76,8 @@ internal sealed class PathShape(PathOperation operation)
     {
         (fromX, fromY, toX, toY) = (Limit(fromX), Limit(fromY), Limit(toX), Limit(toY));
         bounds = bounds.Union(new Bounds((int)Math.Floor(Math.Min(fromX, toX)), (int)Math.Floor(Math.Min(fromY, toY)), (int)Math.Floor(Math.Max(fromX, toX)) + 1, (int)Math.Floor(Math.Max(fromY, toY)) + 1));
+        var edge = new FillBox(Math.Min(fromX, toX), Math.Min(fromY, toY), Math.Max(fromX, toX), Math.Max(fromY, toY));
+        Box = Box?.Union(edge) ?? edge;
         if (fromY == toY) return;
         var slope = (toX - fromX) / (toY - fromY);
         edges.Add(fromY < toY ? new Edge(fromY, toY, fromX, slope) : new Edge(toY, fromY, toX, slope));

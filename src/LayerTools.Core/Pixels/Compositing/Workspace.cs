@@ -21,6 +21,21 @@ internal sealed class Workspace(int colorCount, Bounds area)
     /// <summary>Room for a piece of the target before something is mixed into it.</summary>
     public PixelRow Before { get; } = new(colorCount, 0, PieceLength);
 
+    /// <summary>A premultiplied piece of the picture to try something on.</summary>
+    public PixelRow Trial { get; } = new(colorCount, 0, PieceLength);
+
+    /// <summary>A premultiplied piece of the picture as it will be.</summary>
+    public PixelRow Result { get; } = new(colorCount, 0, PieceLength);
+
+    /// <summary>A layer's own colours with what is mixed into them.</summary>
+    public PixelRow Within { get; } = new(colorCount, 0, PieceLength);
+
+    /// <summary>How much of each pixel a layer fills.</summary>
+    public float[] Shape { get; } = new float[PieceLength + Vector<float>.Count];
+
+    /// <summary>How much of each pixel nothing fills yet.</summary>
+    public float[] Free { get; } = new float[PieceLength + Vector<float>.Count];
+
     public float[] MaskValues { get; } = new float[PieceLength + Vector<float>.Count];
 
     /// <summary>A row of any content, as wide as the picture; to be given back.</summary>

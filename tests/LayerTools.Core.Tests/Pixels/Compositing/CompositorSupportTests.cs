@@ -1,4 +1,6 @@
 using LayerTools.Model;
+using LayerTools.Model.Effects;
+using LayerTools.Model.Fills;
 using LayerTools.Pixels.Compositing;
 using LayerTools.Tests.Support;
 using Xunit;
@@ -22,13 +24,21 @@ public class CompositorSupportTests
     }
 
     [Theory]
-    [InlineData(LayerFeatures.Effects, "Head/Eye: layer effects")]
     [InlineData(LayerFeatures.Artboard, "Head/Eye: artboard that cannot be read")]
     public void Features_that_cannot_be_drawn_are_named_with_the_layer(LayerFeatures feature, string expected)
     {
         var eye = Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = feature);
 
         Assert.Equal([expected], CompositorSupport.FindUnsupported(Grey(4, 1, Group("Head", BlendMode.PassThrough, eye))));
+    }
+
+    [Fact]
+    public void Effects_are_named_where_they_cannot_be_drawn()
+    {
+        var relief = Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.Effects);
+        ((StubLayerDetail)relief.Detail).Effects = [new UndrawnEffect("layer effect: relief"), new FillEffect(BlendMode.Unknown, 1f, new ColorFill(default)), new FillEffect(BlendMode.Normal, 1f, new ColorFill(default))];
+
+        Assert.Equal(["Eye: layer effect: relief", "Eye: layer effect in blend mode Unknown"], CompositorSupport.FindUnsupported(Grey(4, 1, relief)));
     }
 
     [Fact]

@@ -9,20 +9,21 @@ internal static class EffectDescriptors
     /// <summary>The effects that are switched on, back to front. Order from memory, not from the published specification.</summary>
     /// <param name="root">The block's descriptor.</param>
     /// <param name="lightAngle">The angle of the file's light, degrees.</param>
-    public static IReadOnlyList<Effect> Read(Descriptor root, double lightAngle)
+    /// <param name="origin">Where patterns begin that are linked with the layer, canvas px.</param>
+    public static IReadOnlyList<Effect> Read(Descriptor root, double lightAngle, (double Right, double Down) origin)
     {
         if (root.GetBool("masterFXSwitch") == false) return [];
         var effects = new List<Effect>();
         if (!root.IsComplete) effects.Add(new UndrawnEffect("layer effects with parts of unknown form"));
         Add("DrSh", "dropShadowMulti", effect => ReadShade(effect, lightAngle, isInward: false));
         Add("OrGl", null, effect => ReadHalo(effect, isInward: false));
-        Add("patternFill", "patternFillMulti", effect => Over(effect, FillDescriptors.ReadPattern(effect)));
+        Add("patternFill", "patternFillMulti", effect => Over(effect, FillDescriptors.ReadPattern(effect, origin)));
         Add("GrFl", "gradientFillMulti", effect => Over(effect, GradientDescriptors.ReadFill(effect)));
         Add("SoFi", "solidFillMulti", effect => Over(effect, FillDescriptors.ReadColor(effect)));
         Add("ChFX", null, _ => new UndrawnEffect("layer effect: sheen inside"));
         Add("IrGl", null, effect => ReadHalo(effect, isInward: true));
         Add("IrSh", "innerShadowMulti", effect => ReadShade(effect, lightAngle, isInward: true));
-        Add("FrFX", "frameFXMulti", effect => ReadOutline(effect));
+        Add("FrFX", "frameFXMulti", effect => ReadOutline(effect, origin));
         Add("ebbl", null, _ => new UndrawnEffect("layer effect: relief"));
         return effects;
 
@@ -38,14 +39,14 @@ internal static class EffectDescriptors
 
     private static FillEffect Over(Descriptor effect, Fill fill) => new(DescriptorBlendModes.Read(effect), ReadOpacity(effect), fill);
 
-    private static Effect ReadOutline(Descriptor effect)
+    private static Effect ReadOutline(Descriptor effect, (double Right, double Down) origin)
     {
         OutlinePlace? place = effect.GetEnum("Styl") switch { "InsF" => OutlinePlace.Inside, "CtrF" => OutlinePlace.Centre, "OutF" => OutlinePlace.Outside, _ => null };
         Fill? fill = effect.GetEnum("PntT") switch
         {
             "SClr" => FillDescriptors.ReadColor(effect),
             "GrFl" => GradientDescriptors.ReadFill(effect),
-            "Ptrn" => FillDescriptors.ReadPattern(effect),
+            "Ptrn" => FillDescriptors.ReadPattern(effect, origin),
             _ => null,
         };
         if (place is null || fill is null || effect.GetNumber("Sz  ") is not { } size) return new UndrawnEffect("layer effect: outline of unknown form");
@@ -84,6 +85,7 @@ internal static class EffectDescriptors
             IsInward = isInward,
             Size = Math.Max(0, effect.GetNumber("blur") ?? 0),
             Spread = ReadSpread(effect),
+            IsHalo = true,
             Strength = 100 / Math.Max(1, effect.GetNumber("Inpr") ?? 50),
             IsFromCentre = effect.GetEnum("glwS") is "SrcC",
         };

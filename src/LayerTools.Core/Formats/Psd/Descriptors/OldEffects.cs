@@ -77,6 +77,7 @@ internal static class OldEffects
             IsInward = isInward,
             Size = Math.Max(0, size),
             Spread = Math.Max(0, Math.Min(1, spread / 100)),
+            IsHalo = true,
             Strength = UsualStrength,
             IsFromCentre = isFromCentre,
         };

@@ -10,14 +10,14 @@ internal static class FillPixels
     /// <param name="fill">The fill.</param>
     /// <param name="file">The file, which holds patterns.</param>
     /// <param name="box">The layer's rectangle, canvas px, which a gradient may be fitted into.</param>
-    public static PixelSource? Create(Fill fill, LayerFile file, Bounds box)
+    public static PixelSource? Create(Fill fill, LayerFile file, FillBox box)
     {
         switch (fill)
         {
             case ColorFill color:
                 return new ColorPixels(color.Color);
             case GradientFill gradient when IsUsual(gradient.Scale):
-                return new GradientPixels(gradient, gradient.IsAligned && !box.IsEmpty ? box : new Bounds(0, 0, file.Width, file.Height), DrawPlan.GetColorCount(file));
+                return new GradientPixels(gradient, gradient.IsAligned && box is { Width: > 0, Height: > 0 } ? box : new FillBox(0, 0, file.Width, file.Height), DrawPlan.GetColorCount(file));
             case PatternFill pattern when IsUsual(pattern.Scale):
                 return file.Detail.FindPattern(pattern.PatternId) is { } picture ? new PatternPixels(picture, pattern) : null;
             default:

@@ -1,4 +1,3 @@
-using LayerTools.Model;
 using LayerTools.Model.Fills;
 
 namespace LayerTools.Pixels.Compositing.Fills;
@@ -10,7 +9,9 @@ namespace LayerTools.Pixels.Compositing.Fills;
 /// </summary>
 internal sealed class GradientPixels : PixelSource
 {
-    /// <summary>Keeps a whole number whole that was computed by sine and cosine.</summary>
+    /// <summary>Keeps whole pixels whole: files store places as fractions of the canvas, in steps of up to 1/500 px.</summary>
+    private const double Slack = 1.0 / 128;
+
     private const double Tiny = 1e-6;
 
     private readonly GradientTable table;
@@ -20,17 +21,15 @@ internal sealed class GradientPixels : PixelSource
     private readonly double runX;
     private readonly double runY;
 
-    public GradientPixels(GradientFill fill, Bounds box, int channelCount)
+    public GradientPixels(GradientFill fill, FillBox box, int channelCount)
     {
         table = new GradientTable(fill.Gradient, channelCount, fill.IsReversed);
         form = fill.Form;
         var angle = fill.Angle * Math.PI / 180;
         var (cos, sin) = (Math.Cos(angle), Math.Sin(angle));
-        var width = (double)box.Right - box.Left;
-        var height = (double)box.Bottom - box.Top;
-        var half = Math.Min(Divide(width, cos), Divide(height, sin)) * fill.Scale / 2;
-        var middleX = ((double)box.Left + box.Right) / 2 + (fill.RightShift * width);
-        var middleY = ((double)box.Top + box.Bottom) / 2 + (fill.DownShift * height);
+        var half = Math.Min(Divide(box.Width, cos), Divide(box.Height, sin)) * fill.Scale / 2;
+        var middleX = ((box.Left + box.Right) / 2) + (fill.RightShift * box.Width);
+        var middleY = ((box.Top + box.Bottom) / 2) + (fill.DownShift * box.Height);
         var (endX, endY) = (RoundDown(middleX + (cos * half)), RoundDown(middleY - (sin * half)));
         (startX, startY) = form == GradientForm.Linear
             ? (RoundDown(middleX - (cos * half)), RoundDown(middleY + (sin * half)))
@@ -62,7 +61,7 @@ internal sealed class GradientPixels : PixelSource
 
     private static double Divide(double side, double part) => Math.Abs(part) < Tiny ? double.MaxValue : side / Math.Abs(part);
 
-    private static double RoundDown(double value) => Math.Floor(value + Tiny);
+    private static double RoundDown(double value) => Math.Floor(value + Slack);
 
     private double GetPlace(int x, int y)
     {

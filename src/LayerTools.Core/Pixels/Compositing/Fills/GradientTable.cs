@@ -25,7 +25,7 @@ internal sealed class GradientTable
         }
 
         for (var i = 0; i <= Steps; i++) alpha[i] = StopCurve.Evaluate(opacityPlaces, opacityMidpoints, opacities, gradient.Smoothness, Place(i, isReversed));
-        IsOpaque = Array.TrueForAll(opacities, opacity => opacity >= 1f);
+        IsOpaque = gradient.IsOpaque;
     }
 
     public bool IsOpaque { get; }

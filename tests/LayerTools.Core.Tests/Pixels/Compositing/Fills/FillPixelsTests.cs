@@ -25,13 +25,13 @@ public sealed class FillPixelsTests
     {
         var fill = Lay(Enum.Parse<GradientForm>(form), angle) with { Scale = scale };
 
-        Assert.Equal(eighthsInMiddleRow.Select(eighth => eighth / 8f), Read(new GradientPixels(fill, new Bounds(0, 0, 8, 4), 1), y: 2, count: 8), (one, other) => Math.Abs(one - other) < 1e-5);
+        Assert.Equal(eighthsInMiddleRow.Select(eighth => eighth / 8f), Read(new GradientPixels(fill, new FillBox(0, 0, 8, 4), 1), y: 2, count: 8), (one, other) => Math.Abs(one - other) < 1e-5);
     }
 
     [Fact]
     public void Upward_is_against_the_rows()
     {
-        var pixels = new GradientPixels(Lay(GradientForm.Linear, 90), new Bounds(0, 0, 4, 4), 1);
+        var pixels = new GradientPixels(Lay(GradientForm.Linear, 90), new FillBox(0, 0, 4, 4), 1);
 
         Assert.Equal([1f, 0.75f, 0.5f, 0.25f], Enumerable.Range(0, 4).Select(y => Read(pixels, y, 1)[0]), (one, other) => Math.Abs(one - other) < 1e-5);
     }
@@ -40,7 +40,7 @@ public sealed class FillPixelsTests
     [Fact]
     public void Forms_differ_off_their_line()
     {
-        var box = new Bounds(0, 0, 8, 8);
+        var box = new FillBox(0, 0, 8, 8);
 
         Assert.Equal(0.25f, At(GradientForm.Conic, 4, 7), 5);
         Assert.Equal(0.75f, At(GradientForm.Conic, 4, 1), 5);
@@ -55,7 +55,7 @@ public sealed class FillPixelsTests
     [Fact]
     public void Ends_are_rounded_down_to_pixels()
     {
-        var pixels = new GradientPixels(Lay(GradientForm.Linear, 30), new Bounds(4, 35, 26, 57), 1);
+        var pixels = new GradientPixels(Lay(GradientForm.Linear, 30), new FillBox(4, 35, 26, 57), 1);
 
         Assert.Equal(0f, Read(pixels, 52, 1, 4)[0], 5);
         Assert.Equal(1f, Read(pixels, 39, 1, 26)[0], 5);
@@ -65,7 +65,7 @@ public sealed class FillPixelsTests
     [Fact]
     public void Reversed_and_moved_gradients_run_from_elsewhere()
     {
-        var box = new Bounds(0, 0, 8, 8);
+        var box = new FillBox(0, 0, 8, 8);
 
         Assert.Equal(0.75f, Read(new GradientPixels(Lay(GradientForm.Linear, 0) with { IsReversed = true }, box, 1), 0, 1, 2)[0], 5);
         Assert.Equal(0f, Read(new GradientPixels(Lay(GradientForm.Linear, 0) with { RightShift = 0.25 }, box, 1), 0, 1, 2)[0], 5);
