@@ -10,7 +10,7 @@ public class TruthTests(ITestOutputHelper output)
     private const string TableName = "truth.txt";
 
     /// <summary>The part of the files that must be true.</summary>
-    private const double Share = 0.88;
+    private const double Share = 0.9;
 
     [Fact]
     public void Files_are_drawn_as_the_programs_that_wrote_them_drew_them()
