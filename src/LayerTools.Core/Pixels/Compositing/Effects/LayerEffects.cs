@@ -1,3 +1,4 @@
+using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Model.Effects;
 using LayerTools.Pixels.Compositing.Fills;
@@ -10,6 +11,15 @@ namespace LayerTools.Pixels.Compositing.Effects;
 /// </summary>
 internal sealed class LayerEffects : RowWindow
 {
+    /// <summary>px; programs offer up to 250 (from memory).</summary>
+    private const int LargestSize = 1000;
+
+    /// <summary>px; the whole way has to be held in memory.</summary>
+    private const int FarthestShade = 2000;
+
+    /// <summary>Pixels of one layer's shape.</summary>
+    private const long LargestShape = 1 << 30;
+
     private readonly Func<Bounds, ShapePlane> drawShape;
     private readonly Bounds shapeBounds;
     private bool isPlaced;
@@ -50,6 +60,11 @@ internal sealed class LayerEffects : RowWindow
         if (area.IsEmpty) return null;
         var need = effects.Max(EffectShapes.GetNeed);
         var shapeBounds = Inflate(bounds, need).Intersect(Inflate(area, need));
+        if (need > 0 && shapeBounds.Area > LargestShape)
+        {
+            throw new LayeredFileException(LayeredFileErrorKind.LimitExceeded, file.Path, $"layer '{layer.LayerPath}'", -1, $"Its effects need {shapeBounds.Area} pixels of the layer at once; at most {LargestShape} can be held.", "Draw a smaller part of the file, or remove the layer's effects where it was made.");
+        }
+
         return new LayerEffects([.. effects.Select(effect => new PlacedEffect(effect, Blenders.TryGet(effect.BlendMode) ?? Blenders.Normal, CreatePaint(effect)))], area, shapeBounds, drawShape);
 
         PixelSource CreatePaint(Effect effect) => effect switch
@@ -65,6 +80,8 @@ internal sealed class LayerEffects : RowWindow
     public static string? FindReason(Effect effect, LayerFile file) => effect switch
     {
         UndrawnEffect undrawn => undrawn.Reason,
+        OutlineEffect { Size: > LargestSize } or ShadeEffect { Size: > LargestSize } => "layer effect of impossible size",
+        ShadeEffect shade when Math.Max(Math.Abs(shade.Right), Math.Abs(shade.Down)) > FarthestShade => "layer effect too far from its layer",
         _ when Blenders.TryGet(effect.BlendMode) is null => $"layer effect in blend mode {effect.BlendMode}",
         FillEffect fill when FillPixels.FindReason(fill.Fill, file) is { } reason => $"layer effect: {reason}",
         OutlineEffect outline when FillPixels.FindReason(outline.Fill, file) is { } reason => $"layer effect: outline, {reason}",

@@ -5,6 +5,8 @@ using LayerTools.Formats;
 using LayerTools.Formats.Psd;
 using LayerTools.Formats.Psd.Descriptors;
 using LayerTools.Model;
+using LayerTools.Model.Effects;
+using LayerTools.Model.Fills;
 using LayerTools.Tests.Support;
 using Xunit;
 
@@ -84,6 +86,27 @@ public sealed class DescriptorReaderTests
         Assert.Equal(kind, Assert.Throws<LayeredFileException>(() => DescriptorReader.ReadVersioned(data.Bytes, data.Position, "block 'SoCo'")).Kind);
     }
 
+    [Theory]
+    [InlineData("descriptor.psd")]
+    [InlineData("descriptor-deep.psd")]
+    public void A_fill_that_cannot_be_read_is_listed_as_not_drawn(string name)
+    {
+        var file = LayerFiles.Read(SharedFiles.Damaged.Single(path => Path.GetFileName(path) == name));
+
+        Assert.StartsWith("fill that cannot be read (block 'SoCo': ", Assert.IsType<UndrawnFill>(file.GetLayers().Single(layer => layer.Detail.Fill is not null).Detail.Fill).Reason);
+    }
+
+    [Fact]
+    public void Effects_are_read_from_both_kinds_of_blocks()
+    {
+        var old = Fixture("effects-lrfx.psd").GetLayers().SelectMany(layer => layer.Detail.GetEffects(layer.GetFile()!.Detail)).ToList();
+        var newer = Fixture("ag-effects.psd").GetLayers().SelectMany(layer => layer.Detail.GetEffects(layer.GetFile()!.Detail)).ToList();
+
+        Assert.IsType<ColorFill>(Assert.IsType<FillEffect>(Assert.Single(old)).Fill);
+        Assert.NotEmpty(newer);
+        Assert.DoesNotContain(newer, effect => effect is UndrawnEffect { Reason: var reason } && reason.Contains("cannot be read"));
+    }
+
     [Fact]
     public void Descriptors_of_all_files_are_understood_to_their_end()
     {
@@ -125,6 +148,8 @@ public sealed class DescriptorReaderTests
             return null;
         }
     }
+
+    private static LayerFile Fixture(string name) => LayerFiles.Read(SharedFiles.Fixtures.Single(path => Path.GetFileName(path) == name));
 
     private static IEnumerable<(byte[] Bytes, int Position)> FindDescriptors(LayerFile file) =>
         from layer in file.GetLayers()
