@@ -45,6 +45,7 @@ public static class CompositorSupport
             }
 
             notes.AddRange(BlendNotes.Find(layer).Select(note => $"{layer.LayerPath}: {note}"));
+            if (DrawPlan.MixesLight(file)) notes.AddRange(EffectNotes.Find(layer, file).Select(note => $"{layer.LayerPath}: {note}"));
             if (file.ColorMode == ColorMode.Cmyk && layer.BlendMode is not (BlendMode.Normal or BlendMode.PassThrough) && CanMix(layer)) notes.Add($"{layer.LayerPath}: blend mode {layer.BlendMode}, mixed ink by ink");
         }
 

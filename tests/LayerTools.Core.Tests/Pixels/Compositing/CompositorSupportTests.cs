@@ -42,6 +42,15 @@ public class CompositorSupportTests
     }
 
     [Fact]
+    public void Effects_drawn_from_memory_are_noted()
+    {
+        var glow = Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.Effects);
+        ((StubLayerDetail)glow.Detail).Effects = [new ShadeEffect(BlendMode.Normal, 1f, default) { Size = 4, Spread = 0.5 }, new ShadeEffect(BlendMode.Normal, 1f, default) { Size = 4 }];
+
+        Assert.Equal(["Eye: shade or halo with a solid part, whose extent is from memory"], CompositorSupport.FindNotes(Grey(4, 1, glow)));
+    }
+
+    [Fact]
     public void What_only_some_layers_cannot_do_is_named()
     {
         var group = Group("Head", BlendMode.PassThrough, Even("Eye", Canvas, 0)).With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.BlendingRanges);
