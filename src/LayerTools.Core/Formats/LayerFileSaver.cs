@@ -60,6 +60,8 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
         if (options.InPlace && !isSource) throw Refuse("Saving in place writes to the file that was read, not elsewhere.", "Name a destination without -InPlace.");
         if (!options.InPlace && isSource) throw Refuse("The destination is the file that was read.", "Use -InPlace to replace it, or name another destination.");
         if (!options.InPlace && !options.Force && File.Exists(target)) throw Refuse("The destination exists.", "Use -Force to overwrite it, or name another destination.");
+        // Putting a new file in its place would not even need the right to write to the old one on some systems.
+        if (File.Exists(target) && (File.GetAttributes(target) & FileAttributes.ReadOnly) != 0) throw Refuse("The file is read-only.", "Lift its write protection, or name another destination.");
     }
 
     private void BackUp(string target)

@@ -74,7 +74,7 @@ public sealed class SaveLayerFileCommand : LayerInputCommand
         var result = LayerFiles.Save(file, destination, options);
         WriteWarnings(file.Name, result.Warnings);
         Tell(result, piped);
-        WriteObject(new FileInfo(result.Path));
+        WriteFile(result.Path);
     }
 
     private void Tell(SaveResult result, int? piped)
