@@ -68,7 +68,17 @@ internal sealed class AtomicFile : IDisposable
     private FileStream Create(long length)
     {
 #if NET8_0_OR_GREATER
-        return new FileStream(TemporaryPath, new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, BufferSize = 1, PreallocationSize = length });
+        const int CodeOfTheRuntime = unchecked((int)0x80131620);
+        try
+        {
+            return new FileStream(TemporaryPath, new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, BufferSize = 1, PreallocationSize = length });
+        }
+        catch (IOException error) when (error.HResult == CodeOfTheRuntime)
+        {
+            // The runtime tells a failed reservation, and nothing else here, in an error without the system's own code.
+            throw new LayeredFileException(LayeredFileErrorKind.Unavailable, destination, "whole file", -1,
+                FormattableString.Invariant($"The disk is full, or takes no file of {length} bytes."), "Free some space; the original is untouched.", error);
+        }
 #else
         var stream = new FileStream(TemporaryPath, FileMode.CreateNew, FileAccess.Write, FileShare.None, 1);
         stream.SetLength(length);
