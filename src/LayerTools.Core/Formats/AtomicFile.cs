@@ -33,6 +33,17 @@ internal sealed class AtomicFile : IDisposable
         });
     }
 
+    /// <summary>Takes a whole copy of a file, its rights and times included, as the temporary file.</summary>
+    public void CopyFrom(string source)
+    {
+        FileAccessErrors.Wrap(destination, () =>
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(destination)!);
+            File.Copy(source, TemporaryPath);
+            return true;
+        });
+    }
+
     /// <summary>Puts the file in place.</summary>
     /// <param name="overwrite">Whether a file that is there may be replaced.</param>
     public void Commit(bool overwrite)

@@ -67,21 +67,19 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
     private void BackUp(string target)
     {
         if (options.BackupFolder is null || !File.Exists(target)) return;
-        FileAccessErrors.Wrap(target, () =>
-        {
-            Directory.CreateDirectory(options.BackupFolder);
-            File.Copy(target, ChooseBackupPath(target));
-            return true;
-        });
+        using var backup = new AtomicFile(ChooseBackupPath(target));
+        backup.CopyFrom(target);
+        backup.Commit(overwrite: false);
     }
 
     private string ChooseBackupPath(string target)
     {
+        var folder = Path.GetFullPath(options.BackupFolder!);
         var stem = $"{Path.GetFileNameWithoutExtension(target)}-{DateTime.Now.ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}";
-        var path = Path.Combine(options.BackupFolder!, stem + Path.GetExtension(target));
+        var path = Path.Combine(folder, stem + Path.GetExtension(target));
         for (var number = 2; File.Exists(path); number++)
         {
-            path = Path.Combine(options.BackupFolder!, FormattableString.Invariant($"{stem}-{number}{Path.GetExtension(target)}"));
+            path = Path.Combine(folder, FormattableString.Invariant($"{stem}-{number}{Path.GetExtension(target)}"));
         }
 
         return path;

@@ -104,6 +104,18 @@ public sealed class SaveTests : IDisposable
         AssertRefused(LayeredFileErrorKind.Unavailable, () => LayerFiles.Save(Edited(), source, new SaveOptions { Force = true }));
 
     [Fact]
+    public void Where_no_backup_can_be_made_nothing_is_replaced_and_nothing_left()
+    {
+        var before = File.ReadAllBytes(source);
+        File.WriteAllText(folder["taken"], "no folder");
+
+        Assert.Throws<LayeredFileException>(() => LayerFiles.Save(Edited(), source, new SaveOptions { InPlace = true, BackupFolder = folder["taken"] }));
+
+        Assert.Equal(before, File.ReadAllBytes(source));
+        Assert.Equal(["hero.psd", "taken"], Directory.GetFileSystemEntries(folder.Root).Select(Path.GetFileName).Order());
+    }
+
+    [Fact]
     public void A_backup_is_the_original_byte_for_byte()
     {
         var before = File.ReadAllBytes(source);
