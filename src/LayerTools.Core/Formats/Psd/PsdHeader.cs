@@ -18,7 +18,6 @@ internal sealed record PsdHeader(FileFormat Format, byte[] Reserved, int Channel
     public static PsdHeader Read(PsdInput input)
     {
         // signature 4, version 2, reserved 6, channels 2, height 4, width 4, depth 2, mode 2
-        if (input.Length == 0) throw NotLayered(input, "The file is empty.");
         Span<byte> start = stackalloc byte[4];
         if (!input.TryPeek(0, start) || start[0] != '8' || start[1] != 'B' || start[2] != 'P' || start[3] != 'S')
         {

@@ -14,6 +14,12 @@ internal sealed class PsdInput : IDisposable
 
     public PsdInput(string path)
     {
+        // Looked at before opening: a pipe or a device says 0 too, and opening one may wait for ever.
+        if (new FileInfo(path) is { Exists: true, Length: 0 })
+        {
+            throw new LayeredFileException(LayeredFileErrorKind.NotALayeredFile, path, "header", 0, "The file is empty.", "Name PSD or PSB files only.");
+        }
+
         stream = FileAccessErrors.Wrap(path, () => new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete, 1));
         Source = new SourceFile(path);
         Length = stream.Length;
