@@ -12,8 +12,7 @@ internal sealed class AtomicFile : IDisposable
     public AtomicFile(string destination)
     {
         this.destination = destination;
-        var folder = Path.GetDirectoryName(destination)!;
-        TemporaryPath = Path.Combine(folder, $".{Path.GetFileName(destination)}.{Guid.NewGuid():N}.tmp");
+        TemporaryPath = Path.Combine(Path.GetDirectoryName(destination)!, $".{Shorten(Path.GetFileName(destination))}.{Guid.NewGuid():N}.tmp");
     }
 
     public string TemporaryPath { get; }
@@ -74,6 +73,14 @@ internal sealed class AtomicFile : IDisposable
         {
             // The first error is the one to tell; the leftover is named so that its origin is clear.
         }
+    }
+
+    /// <summary>The start of a name, so that the temporary file's name is not too long where the destination's just fits.</summary>
+    private static string Shorten(string name)
+    {
+        const int Longest = 32;
+        if (name.Length <= Longest) return name;
+        return name.Substring(0, char.IsHighSurrogate(name[Longest - 1]) ? Longest - 1 : Longest);
     }
 
     private FileStream Create(long length)

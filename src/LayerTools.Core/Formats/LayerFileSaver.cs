@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.InteropServices;
 using LayerTools.Errors;
 using LayerTools.Formats.Psd;
 using LayerTools.Model;
@@ -13,12 +14,14 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
     public SaveResult Save()
     {
         if (options.InPlace && !file.IsAheadOfSource) return new SaveResult(file.Path, false, file.LayerCount, []);
-        var target = FollowLink(destination);
+        var target = FollowLinks(destination);
         CheckTarget(target);
         using var opened = new OpenedSources();
         using var atomic = new AtomicFile(target);
         var written = Write(atomic, opened);
         opened.Dispose();
+        // Another program may have saved the file while this one was written.
+        if (options.InPlace) file.Source!.Open().Dispose();
         BackUp(target);
         atomic.Commit(options.InPlace || options.Force);
         written.Source!.MoveTo(target);
@@ -56,7 +59,7 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
     private void CheckTarget(string target)
     {
         if (Directory.Exists(target)) throw Refuse("The destination is a folder.", "Name a file in it.");
-        var isSource = file.Source is not null && IsSamePath(target, FollowLink(file.Source.Path));
+        var isSource = file.Source is not null && IsSamePath(target, FollowLinks(file.Source.Path));
         if (options.InPlace && !isSource) throw Refuse("Saving in place writes to the file that was read, not elsewhere.", "Name a destination without -InPlace.");
         if (!options.InPlace && isSource) throw Refuse("The destination is the file that was read.", "Use -InPlace to replace it, or name another destination.");
         if (!options.InPlace && !options.Force && File.Exists(target)) throw Refuse("The destination exists.", "Use -Force to overwrite it, or name another destination.");
@@ -89,19 +92,35 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
 
     private static bool IsSamePath(string one, string other)
     {
-        var ignoresCase = Path.DirectorySeparatorChar == '\\';
+        // Where a volume might take two spellings for one file, they count as one: refusing too much costs a name, refusing too little an original.
+        var ignoresCase = !RuntimeInformation.IsOSPlatform(OSPlatform.Linux);
         return string.Equals(Path.GetFullPath(one), Path.GetFullPath(other), ignoresCase ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal);
     }
 
-    /// <summary>Writing through a link replaces the file it leads to, not the link.</summary>
-    private static string FollowLink(string path)
+    /// <summary>Writing through a link replaces the file it leads to, not the link; and a folder on the way may be a link as well.</summary>
+    private static string FollowLinks(string path)
     {
-        if (!File.Exists(path)) return path;
 #if NET8_0_OR_GREATER
-        return File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
+        return FileAccessErrors.Wrap(path, () => FollowEachLink(path));
 #else
+        if (!File.Exists(path)) return path;
         // This framework cannot say where a link leads.
         return (File.GetAttributes(path) & FileAttributes.ReparsePoint) == 0 ? path : throw new LayeredFileException(LayeredFileErrorKind.Unavailable, path, "destination", -1, "The path is a link.", "Name the file that it leads to.");
 #endif
     }
+
+#if NET8_0_OR_GREATER
+    private static string FollowEachLink(string path)
+    {
+        var followed = Path.GetPathRoot(path)!;
+        foreach (var segment in path.Substring(followed.Length).Split([Path.DirectorySeparatorChar], StringSplitOptions.RemoveEmptyEntries))
+        {
+            followed = Path.Combine(followed, segment);
+            FileSystemInfo entry = Directory.Exists(followed) ? new DirectoryInfo(followed) : new FileInfo(followed);
+            if (entry.Exists && entry.ResolveLinkTarget(returnFinalTarget: true) is { } end) followed = FollowEachLink(end.FullName);
+        }
+
+        return followed;
+    }
+#endif
 }
