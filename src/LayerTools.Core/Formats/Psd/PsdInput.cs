@@ -113,10 +113,13 @@ internal sealed class PsdInput : IDisposable
     }
 
     /// <summary>Bytes as a source: small ones in memory, large ones by their place in the file.</summary>
-    public ByteSource ReadSource(long count)
+    /// <param name="count">How many.</param>
+    /// <param name="isUnderstood">Whether edits may have to read and change them, so that they are in memory unless they are absurdly large.</param>
+    public ByteSource ReadSource(long count, bool isUnderstood = false)
     {
-        const int LargestInMemory = 1 << 16;
-        if (count <= LargestInMemory) return count == 0 ? MemoryBytes.Empty : new MemoryBytes(ReadBytes(count));
+        const int LargestUnderstood = 1 << 24;
+        const int LargestUnknown = 1 << 16;
+        if (count <= (isUnderstood ? LargestUnderstood : LargestUnknown)) return count == 0 ? MemoryBytes.Empty : new MemoryBytes(ReadBytes(count));
         Require(count);
         var slice = new FileSlice(Source, Position, count);
         Position += count;

@@ -6,8 +6,11 @@ namespace LayerTools.Formats.Psd.Blocks;
 internal static class VectorMaskBlock
 {
     public static readonly string[] Keys = ["vmsk", "vsms"];
+    private static readonly uint[] ParsedKeys = [.. Keys.Select(PsdKey.Parse)];
     private const int RecordsStart = 8;
     private const int Disabled = 4;
+
+    public static bool IsKey(uint key) => Array.IndexOf(ParsedKeys, key) >= 0;
 
     public static bool IsDisabled(ReadOnlySpan<byte> data) => data.Length >= RecordsStart && (BinaryPrimitives.ReadInt32BigEndian(data.Slice(4)) & Disabled) != 0;
 
