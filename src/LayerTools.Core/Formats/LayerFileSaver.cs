@@ -31,6 +31,7 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
         {
             PsdRebinding.Rebind(file, written);
             file.Path = destination;
+            file.EmptySpool();
         }
 
         file.MarkSaved(standsForWritten);

@@ -303,6 +303,19 @@ public sealed class SaveTests : IDisposable
         Assert.Equal(26.0, LayerFiles.Read(folder["moved.psd"]).Guides[0].Position);
     }
 
+    /// <summary>What the reader would refuse is refused by the edit, not by the check after writing.</summary>
+    [Fact]
+    public void Edits_do_not_move_layers_beyond_what_can_be_read_again()
+    {
+        var file = LayerFiles.Read(source);
+        AssertRefused(LayeredFileErrorKind.EditRefused, () => new CanvasEdit { Shift = (CanvasLimits.Farthest + 1, 0) }.Plan(file, []));
+        Rename(file, file.GetLayers().Single(layer => layer.Name == "Backdrop"), "Board L");
+        AssertRefused(LayeredFileErrorKind.EditRefused, () => new MirrorEdit { Axis = CanvasLimits.Farthest }.Plan(file, [.. file.GetLayers()]));
+        new CanvasEdit { Shift = (CanvasLimits.Farthest, 0) }.Plan(file, []).Apply();
+        LayerFiles.Save(file, folder["far.psd"], new SaveOptions());
+        Assert.Equal(CanvasLimits.Farthest, LayerFiles.Read(folder["far.psd"]).GetLayers().Single(layer => layer.Name == "Board L").Left);
+    }
+
     /// <summary>A flat file has nothing but its merged picture, which moves pixel by pixel in every depth and packing.</summary>
     [Fact]
     public void A_flat_file_keeps_its_picture_through_a_move_there_and_back()
