@@ -308,6 +308,7 @@ public sealed class SaveTests : IDisposable
     public void Edits_do_not_move_layers_beyond_what_can_be_read_again()
     {
         var file = LayerFiles.Read(source);
+        file.Guides = [];
         AssertRefused(LayeredFileErrorKind.EditRefused, () => new CanvasEdit { Shift = (CanvasLimits.Farthest + 1, 0) }.Plan(file, []));
         Rename(file, file.GetLayers().Single(layer => layer.Name == "Backdrop"), "Board L");
         AssertRefused(LayeredFileErrorKind.EditRefused, () => new MirrorEdit { Axis = CanvasLimits.Farthest }.Plan(file, [.. file.GetLayers()]));

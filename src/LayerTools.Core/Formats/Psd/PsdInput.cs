@@ -55,7 +55,8 @@ internal sealed class PsdInput : IDisposable
         if (length < 0) throw Damaged($"The length of the {section}, {length} bytes, is negative.", section);
         if (length <= Remaining) return;
         if (End == Length) throw Truncated(section, length);
-        throw Damaged($"The {section} says it has {length} bytes, but the {Section} around it has only {Remaining} left.", section);
+        var around = section == Section ? "part" : Section.ToString();
+        throw Damaged($"The {section} says it has {length} bytes, but the {around} around it has only {Remaining} left.", section);
     }
 
     public void Leave((long End, PsdSection Section) outer)
