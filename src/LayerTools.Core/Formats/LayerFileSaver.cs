@@ -60,7 +60,7 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
     private void CheckTarget(string target)
     {
         if (Directory.Exists(target)) throw Refuse("The destination is a folder.", "Name a file in it.");
-        var isSource = file.Source is not null && IsSamePath(target, FollowLinks(file.Source.Path));
+        var isSource = file.Source is not null && (IsSamePath(target, FollowLinks(file.Source.Path)) || IsSameFile(target, file.Source.Path));
         if (options.InPlace && !isSource) throw Refuse("Saving in place writes to the file that was read, not elsewhere.", "Name a destination without -InPlace.");
         if (!options.InPlace && isSource) throw Refuse("The destination is the file that was read.", "Use -InPlace to replace it, or name another destination.");
         if (!options.InPlace && !options.Force && File.Exists(target)) throw Refuse("The destination exists.", "Use -Force to overwrite it, or name another destination.");
@@ -96,6 +96,34 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
         // Where a volume might take two spellings for one file, they count as one: refusing too much costs a name, refusing too little an original.
         var ignoresCase = !RuntimeInformation.IsOSPlatform(OSPlatform.Linux);
         return string.Equals(Path.GetFullPath(one), Path.GetFullPath(other), ignoresCase ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal);
+    }
+
+    /// <summary>Whether two paths lead to one file, told by locking it; needed only where links in folders cannot be followed.</summary>
+    private static bool IsSameFile(string one, string other)
+    {
+#if NET8_0_OR_GREATER
+        return false;
+#else
+        if (!File.Exists(one) || !File.Exists(other)) return false;
+        try
+        {
+            using var locked = new FileStream(one, FileMode.Open, FileAccess.Read, FileShare.None);
+            try
+            {
+                new FileStream(other, FileMode.Open, FileAccess.Read, FileShare.ReadWrite).Dispose();
+                return false;
+            }
+            catch (IOException)
+            {
+                return true;
+            }
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            // A file that cannot be locked cannot be replaced either, which the save will tell.
+            return false;
+        }
+#endif
     }
 
     /// <summary>Writing through a link replaces the file it leads to, not the link; and a folder on the way may be a link as well.</summary>
