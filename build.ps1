@@ -97,8 +97,12 @@ function Write-Notices {
     }
 
     $root = (& dotnet msbuild (Join-Path $PSScriptRoot 'src/LayerTools') -getProperty:NuGetPackageRoot) | Select-Object -Last 1
-    $notices = $packages | Sort-Object -Unique | ForEach-Object { Get-Notice (Join-Path $root $_.ToLowerInvariant()) }
-    $lines = @('LayerTools ships the following libraries, unchanged, under their own licences.')
+    $notices = @($packages | Sort-Object -Unique | ForEach-Object { Get-Notice (Join-Path $root $_.ToLowerInvariant()) })
+    $notices += [pscustomobject]@{
+        Title = 'Noto Sans Regular and Bold, fonts inside LayerTools.Sheets.dll'
+        Text = (Get-Content -LiteralPath (Join-Path $PSScriptRoot 'src/LayerTools.Sheets/Fonts/OFL.txt') -Raw).TrimEnd()
+    }
+    $lines = @('LayerTools ships the following libraries and fonts, unchanged, under their own licences.')
     foreach ($group in $notices | Group-Object Text) {
         $lines += '', ('=' * 100)
         $lines += $group.Group.Title

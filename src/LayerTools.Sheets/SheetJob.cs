@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Sheets.Pages;
@@ -66,7 +67,16 @@ internal sealed class SheetJob
     {
         var cells = new PageCell[grid.GetCount(page)];
         var parallel = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = options.Parallelism ?? Environment.ProcessorCount };
-        Parallel.For(0, cells.Length, parallel, i => cells[i] = Draw(parts[grid.GetFirst(page) + i], cancellation));
+        try
+        {
+            Parallel.For(0, cells.Length, parallel, i => cells[i] = Draw(parts[grid.GetFirst(page) + i], cancellation));
+        }
+        catch (AggregateException errors) when (errors.InnerException is LayeredFileException error)
+        {
+            // Each part that was being drawn says the same of the file; once is enough.
+            ExceptionDispatchInfo.Capture(error).Throw();
+        }
+
         return cells;
     }
 
@@ -79,7 +89,7 @@ internal sealed class SheetJob
             var picture = pictures.Draw(part, fit.Width, fit.Height, cancellation);
             return new PageCell(part, fit, IsBlank(picture.Pixels) ? null : picture, null);
         }
-        catch (LayeredFileException error)
+        catch (LayeredFileException error) when (error.Kind is not (LayeredFileErrorKind.Unavailable or LayeredFileErrorKind.SourceChanged))
         {
             return new PageCell(part, fit, null, error.Problem);
         }

@@ -15,7 +15,9 @@ Describe 'Completion' {
         @{ Line = 'Get-Layer -LiteralPath hero.psd -Name B'; Expected = @("'Body'") }
         @{ Line = 'Get-LayerFile hero.psd | Rename-Layer -Name ey'; Expected = @("'Eye L'") }
         @{ Line = 'Get-Item hero.psd | Get-LayerFile | Set-Layer -LayerPath ''Figure/Head/E'; Expected = "'Figure/Head/Eye L'", "'Figure/Head/Eye L/Eye L'" }
-        @{ Line = 'Get-LayerFile hero.psd | Move-Layer -Name Body -Into fi'; Expected = "'Figure'", "'Figure/Arm L'", "'Figure/Arm L/Arm L'", "'Figure/Head'", "'Figure/Head/Eye L'", "'Figure/Head/Eye L/Eye L'", "'Figure/Head/Head'", "'Figure/Body'" }
+        @{ Line = 'Get-LayerFile hero.psd | Move-Layer -Name Body -Into fi'; Expected = "'Figure'", "'Figure/Arm L'", "'Figure/Head'", "'Figure/Head/Eye L'" }
+        @{ Line = 'Get-LayerFile hero.psd | Move-Layer -Name Body -Before ey'; Expected = "'Figure/Head/Eye L'", "'Figure/Head/Eye L/Eye L'" }
+        @{ Line = 'Get-LayerFile hero.psd | New-LayerGroup -Name Eyes -Around Ey'; Expected = "'Figure/Head/Eye L'", "'Figure/Head/Eye L/Eye L'" }
         @{ Line = 'Get-Layer odd.psd -Name A'; Expected = @("'Arm ``[L``]``*'") }
         @{ Line = 'Get-Layer odd.psd -LiteralLayerPath A'; Expected = @("'Arm [L]*'") }
         @{ Line = 'Get-Layer missing.psd -Kind p'; Expected = 'Pixel', 'Placed' }

@@ -40,6 +40,18 @@ Describe 'Export-LayerSheet' {
         ($file, $other | Export-LayerSheet sheets -CellSize 80).Name | Should -Be 'hero.png', 'other.png'
     }
 
+    It 'has one error and no picture for a file that is gone or has changed, with <Change>' -ForEach @(
+        @{ Change = { Remove-Item hero.psd }; Expected = '*does not exist*' }
+        @{ Change = { [IO.File]::AppendAllText("$pwd/hero.psd", 'x') }; Expected = '*changed on disk*' }
+    ) {
+        & $Change
+        $result = Get-Streams { $file | Export-LayerSheet sheet.png -CellSize 80 }
+        $result.Errors | Should -HaveCount 1
+        $result.Errors[0] | Should -BeLike $Expected
+        $result.Warnings | Should -BeNullOrEmpty
+        Test-Path sheet.png | Should -BeFalse
+    }
+
     It 'refuses a second file for one picture, and existing pictures without -Force' {
         $other = Get-LayerFile (Copy-Fixture ag-plain (Join-Path $folder 'other.psd'))
         $result = Get-Streams { $file, $other | Export-LayerSheet sheet.png -CellSize 80 }

@@ -21,7 +21,7 @@ Describe 'New-LayerFile' {
     It 'takes size, resolution and colour' {
         $file = New-LayerFile small.psd -Width 40 -Height 30 -Ppi 150 -Backdrop '#abc'
         "$($file.Width) $($file.Height) $($file.Ppi)" | Should -Be '40 30 150'
-        { New-LayerFile other.psd -Backdrop grey } | Should -Throw
+        { New-LayerFile other.psd -Backdrop grey } | Should -Throw "*'grey' is no colour*#rrggbb*"
         Test-Path other.psd | Should -BeFalse
     }
 

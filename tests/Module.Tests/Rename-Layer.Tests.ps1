@@ -123,6 +123,11 @@ Describe 'Rename-Layer' {
             ($file | Get-Layer).LayerPath | Should -Be $before
         }
 
+        It 'names the list that lacks a column' {
+            Set-Content (Join-Path $TestDrive 'other.csv') 'From,To', 'Body,Torso'
+            { Get-LayerFile $path | Rename-Layer -Map (Join-Path $TestDrive 'other.csv') } | Should -Throw '*other.csv*no column Old*'
+        }
+
         It 'ends at once on a list that is none' {
             { $file | Rename-Layer -Map (Join-Path $TestDrive 'missing.csv') } | Should -Throw -ErrorId 'PathNotFound*'
             { $file | Rename-Layer -Map ([pscustomobject]@{ From = 'a'; To = 'b' }) } | Should -Throw '*Old and New*'
@@ -142,6 +147,12 @@ Describe 'Rename-Layer' {
             $result.Errors[0].CategoryInfo.Category | Should -Be 'InvalidOperation'
             [object]::ReferenceEquals($result.Errors[0].TargetObject, $file) | Should -BeTrue
             $file.PendingCount | Should -Be 0
+        }
+
+        It 'saying of an empty name only that it is empty' {
+            $result = Get-Streams { Get-LayerFile $path | Rename-Layer -Match '.*' -Replacement '' }
+            $result.Errors[0] | Should -BeLike '*is empty*'
+            $result.Errors[0] | Should -Not -BeLike '*AllowDuplicate*'
         }
 
         It 'naming each clash, unless duplicates are allowed' {

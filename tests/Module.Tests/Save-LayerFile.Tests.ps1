@@ -25,6 +25,23 @@ Describe 'Save-LayerFile' {
             $file.Path | Should -Be $path -Because 'the object still stands for its source'
         }
 
+        It 'puts out files that the next command finds, brackets or not, and whose table shows folder and size' {
+            $out = $file | Save-LayerFile 'hero[1].psd'
+            ($out | Get-LayerFile).Path | Should -Be (Join-Path $folder 'hero[1].psd')
+            $table = $out | Out-String -Width 300
+            $table | Should -BeLike "*$folder*"
+            $table | Should -Match ([regex]::Escape($out.Length.ToString([cultureinfo]::InvariantCulture)))
+        }
+
+        It 'refuses to replace a read-only file, also with -Force' {
+            Set-Content other.psd 'mine'
+            Set-ItemProperty other.psd IsReadOnly $true
+            $result = Get-Streams { $file | Save-LayerFile other.psd -Force }
+            $result.Errors[0] | Should -BeLike '*read-only*'
+            Get-Content other.psd | Should -Be 'mine'
+            Set-ItemProperty other.psd IsReadOnly $false
+        }
+
         It 'writes to a file' {
             ($file | Save-LayerFile -Destination other.PSD).Name | Should -Be 'other.PSD'
         }

@@ -34,6 +34,11 @@ Describe 'Set-LayerCanvas' {
         $result.Errors[0] | Should -BeLike '*width of 33 or 31 px*'
     }
 
+    It 'refuses parts of a pixel instead of rounding them' {
+        { $file | Set-LayerCanvas -Shift 1.5, 2 } | Should -Throw '*whole numbers of pixels*'
+        $file.PendingCount | Should -Be 0
+    }
+
     It 'takes layers for their file' {
         ($file | Get-Layer | Set-LayerCanvas -Height 40).Count | Should -Be $file.LayerCount
         $file.Height | Should -Be 40

@@ -44,6 +44,15 @@ Describe 'Views' {
         finally { [cultureinfo]::CurrentCulture = $culture }
     }
 
+    It 'shows the facts of <Type> that came back from another process' -ForEach @(
+        @{ Type = 'a layer'; Make = { $layers[1] }; Expected = '*{0}*Green*' }
+        @{ Type = 'a file'; Make = { $layers[1].GetFile() }; Expected = '*hero.psd*Rgb*' }
+        @{ Type = 'a status'; Make = { Get-LayerStatus -InputObject $layers[1] }; Expected = '*{0}*Green*' }
+    ) {
+        $copy = [Management.Automation.PSSerializer]::Deserialize([Management.Automation.PSSerializer]::Serialize((& $Make)))
+        $copy | Out-String -Width 200 | Should -BeLike ($Expected -f $layers[1].Name)
+    }
+
     It 'counts in words' {
         [LayerTools.Views]::Count(1, 'layer') | Should -Be '1 layer'
         [LayerTools.Views]::Count(0, 'layer') | Should -Be '0 layers'

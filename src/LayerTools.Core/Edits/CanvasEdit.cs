@@ -44,7 +44,7 @@ public sealed class CanvasEdit : LayerEdit
 
     private static void CheckSize(LayerFile file, int width, int height)
     {
-        var most = LongestSide(file);
+        var most = CanvasLimits.LongestSide(file.Format);
         var refusal = new Refusal(file, Edit);
         foreach (var (side, size) in new[] { ("width", width), ("height", height) })
         {
@@ -55,9 +55,6 @@ public sealed class CanvasEdit : LayerEdit
 
         refusal.ThrowIfAny();
     }
-
-    /// <summary>The most pixels a side may have (PSD File Formats Specification, 'File header section').</summary>
-    private static int LongestSide(LayerFile file) => file.Format == FileFormat.Psb ? 300_000 : 30_000;
 
     private static int FindShift(LayerFile file, double x, int width)
     {
@@ -70,7 +67,7 @@ public sealed class CanvasEdit : LayerEdit
         var doubledShift = width - (long)doubled;
         if (doubledShift % 2 != 0)
         {
-            var reachable = new[] { width + 1, width - 1 }.Where(other => other >= 1 && other <= LongestSide(file)).Select(Text);
+            var reachable = new[] { width + 1, width - 1 }.Where(other => other >= 1 && other <= CanvasLimits.LongestSide(file.Format)).Select(Text);
             throw Refusal.Create(file, Edit,
                 FormattableString.Invariant($"x = {x} cannot become the centre line of a canvas {width} px wide by whole pixels, since it would have to move by {doubledShift / 2.0} px"),
                 $"Give a width of {string.Join(" or ", reachable)} px as well.");
@@ -98,9 +95,7 @@ public sealed class CanvasEdit : LayerEdit
     }
 
     private static bool CanShift(Bounds area, int right, int down) => area.IsEmpty
-        || (Fits((long)area.Left + right) && Fits((long)area.Right + right) && Fits((long)area.Top + down) && Fits((long)area.Bottom + down));
-
-    private static bool Fits(long coordinate) => coordinate is >= int.MinValue and <= int.MaxValue;
+        || (Math.Abs((long)area.Left + right) <= CanvasLimits.Farthest && Math.Abs((long)area.Top + down) <= CanvasLimits.Farthest);
 
     /// <summary>An area without pixels has no place and stays as it is, so that files do not change more than they must.</summary>
     private static Bounds Move(Bounds area, int right, int down) => area.IsEmpty ? area : area.Shift(right, down);

@@ -9,16 +9,14 @@ internal sealed class MirrorCopier
     private readonly LayerFile file;
     private readonly int doubledAxis;
     private readonly Refusal refusal;
-    private readonly HashSet<int> usedIds;
-    private int lastId;
+    private readonly IdSource ids;
 
     public MirrorCopier(LayerFile file, int doubledAxis, Refusal refusal)
     {
         this.file = file;
         this.doubledAxis = doubledAxis;
         this.refusal = refusal;
-        usedIds = new HashSet<int>(file.GetLayers().Select(layer => layer.Id).OfType<int>().Concat(file.Detail.HiddenIds));
-        lastId = usedIds.Count == 0 ? 0 : Math.Max(0, usedIds.Max());
+        ids = new IdSource(file);
     }
 
     /// <summary>A reflection for a new place, with all layers in it and new ids.</summary>
@@ -37,7 +35,7 @@ internal sealed class MirrorCopier
     private Layer CopyTree(Layer source)
     {
         var copy = CopyLayer(source);
-        copy.Id = CreateId();
+        copy.Id = ids.Next();
         foreach (var child in source.GetChildren()) copy.Append(CopyTree(child));
         return copy;
     }
@@ -80,24 +78,8 @@ internal sealed class MirrorCopier
 
     private Bounds Reflect(Layer source, Bounds bounds)
     {
-        try
-        {
-            return bounds.Reflect(doubledAxis);
-        }
-        catch (OverflowException)
-        {
-            refusal.Add($"the reflection of '{source.LayerPath}' would lie farther out than coordinates go", "Choose an axis near the canvas.");
-            return bounds;
-        }
-    }
-
-    private int CreateId()
-    {
-        do
-        {
-            lastId = lastId < int.MaxValue ? lastId + 1 : 1;
-        }
-        while (!usedIds.Add(lastId));
-        return lastId;
+        if (Math.Abs((long)doubledAxis - bounds.Right) <= CanvasLimits.Farthest) return bounds.Reflect(doubledAxis);
+        refusal.Add($"the reflection of '{source.LayerPath}' would lie farther out than coordinates go", "Choose an axis near the canvas.");
+        return bounds;
     }
 }

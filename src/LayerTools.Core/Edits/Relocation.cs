@@ -9,12 +9,14 @@ namespace LayerTools.Edits;
 internal sealed class Relocation
 {
     private readonly List<(Layer Layer, string Place)> before;
+    private readonly HashSet<Layer> moved;
 
     private Relocation(List<Layer> layers, HashSet<Layer> chosen)
     {
         Layers = layers;
+        moved = [.. layers];
         TakenAlong = layers.Where(layer => !chosen.Contains(layer)).ToList();
-        Released = layers.Where(layer => layer.Clipped && (ClippingRun.Of(layer).Base is not { } @base || !layers.Contains(@base))).ToList();
+        Released = layers.Where(layer => layer.Clipped && (ClippingRun.Of(layer).Base is not { } @base || !moved.Contains(@base))).ToList();
         before = layers.Select(layer => (layer, Describe(layer))).ToList();
     }
 
@@ -44,7 +46,7 @@ internal sealed class Relocation
     public void KeepClipping() => Released = [];
 
     /// <summary>The layers of a group that stay, front to back.</summary>
-    public List<Layer> FindStaying(Layer group) => group.GetChildren().Where(layer => !Layers.Contains(layer)).ToList();
+    public List<Layer> FindStaying(Layer group) => group.GetChildren().Where(layer => !moved.Contains(layer)).ToList();
 
     /// <summary>The place nearest to an index that gives no clipped layer another base.</summary>
     /// <param name="siblings">The layers of a group, front to back.</param>

@@ -81,6 +81,8 @@ public sealed class RenameEdit : LayerEdit
 
         foreach (var (name, sharing) in NameRules.FindDuplicates(newNames))
         {
+            // A name that is refused anyway says enough once.
+            if (NameRules.FindProblem(name) is not null) continue;
             var who = string.Join(", ", sharing.Select(layer => $"'{layer.LayerPath}' (number {layer.LayerNumber}{(newNames.ContainsKey(layer) ? "" : ", not renamed")})"));
             if (allowDuplicate) warnings.Add($"These layers of one group now share the name '{name}': {who}.");
             else refusal.Add($"'{name}' would be the name of {sharing.Count} layers in one group: {who}", NameRules.DuplicateRemedy);

@@ -12,8 +12,7 @@ internal sealed class AtomicFile : IDisposable
     public AtomicFile(string destination)
     {
         this.destination = destination;
-        var folder = Path.GetDirectoryName(destination)!;
-        TemporaryPath = Path.Combine(folder, $".{Path.GetFileName(destination)}.{Guid.NewGuid():N}.tmp");
+        TemporaryPath = Path.Combine(Path.GetDirectoryName(destination)!, $".{Shorten(Path.GetFileName(destination))}.{Guid.NewGuid():N}.tmp");
     }
 
     public string TemporaryPath { get; }
@@ -29,6 +28,17 @@ internal sealed class AtomicFile : IDisposable
             using var stream = Create(length);
             write(stream);
             stream.Flush(flushToDisk: true);
+            return true;
+        });
+    }
+
+    /// <summary>Takes a whole copy of a file, its rights and times included, as the temporary file.</summary>
+    public void CopyFrom(string source)
+    {
+        FileAccessErrors.Wrap(destination, () =>
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(destination)!);
+            File.Copy(source, TemporaryPath);
             return true;
         });
     }
@@ -65,10 +75,28 @@ internal sealed class AtomicFile : IDisposable
         }
     }
 
+    /// <summary>The start of a name, so that the temporary file's name is not too long where the destination's just fits.</summary>
+    private static string Shorten(string name)
+    {
+        const int Longest = 32;
+        if (name.Length <= Longest) return name;
+        return name.Substring(0, char.IsHighSurrogate(name[Longest - 1]) ? Longest - 1 : Longest);
+    }
+
     private FileStream Create(long length)
     {
 #if NET8_0_OR_GREATER
-        return new FileStream(TemporaryPath, new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, BufferSize = 1, PreallocationSize = length });
+        const int CodeOfTheRuntime = unchecked((int)0x80131620);
+        try
+        {
+            return new FileStream(TemporaryPath, new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, BufferSize = 1, PreallocationSize = length });
+        }
+        catch (IOException error) when (error.HResult == CodeOfTheRuntime)
+        {
+            // The runtime tells a failed reservation, and nothing else here, in an error without the system's own code.
+            throw new LayeredFileException(LayeredFileErrorKind.Unavailable, destination, "whole file", -1,
+                FormattableString.Invariant($"The disk is full, or takes no file of {length} bytes."), "Free some space; the original is untouched.", error);
+        }
 #else
         var stream = new FileStream(TemporaryPath, FileMode.CreateNew, FileAccess.Write, FileShare.None, 1);
         stream.SetLength(length);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.InteropServices;
 using LayerTools.Errors;
 using LayerTools.Formats.Psd;
 using LayerTools.Model;
@@ -13,12 +14,14 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
     public SaveResult Save()
     {
         if (options.InPlace && !file.IsAheadOfSource) return new SaveResult(file.Path, false, file.LayerCount, []);
-        var target = FollowLink(destination);
+        var target = FollowLinks(destination);
         CheckTarget(target);
         using var opened = new OpenedSources();
         using var atomic = new AtomicFile(target);
         var written = Write(atomic, opened);
         opened.Dispose();
+        // Another program may have saved the file while this one was written.
+        if (options.InPlace) file.Source!.Open().Dispose();
         BackUp(target);
         atomic.Commit(options.InPlace || options.Force);
         written.Source!.MoveTo(target);
@@ -28,6 +31,7 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
         {
             PsdRebinding.Rebind(file, written);
             file.Path = destination;
+            file.EmptySpool();
         }
 
         file.MarkSaved(standsForWritten);
@@ -56,30 +60,30 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
     private void CheckTarget(string target)
     {
         if (Directory.Exists(target)) throw Refuse("The destination is a folder.", "Name a file in it.");
-        var isSource = file.Source is not null && IsSamePath(target, FollowLink(file.Source.Path));
+        var isSource = file.Source is not null && (IsSamePath(target, FollowLinks(file.Source.Path)) || IsSameFile(target, file.Source.Path));
         if (options.InPlace && !isSource) throw Refuse("Saving in place writes to the file that was read, not elsewhere.", "Name a destination without -InPlace.");
         if (!options.InPlace && isSource) throw Refuse("The destination is the file that was read.", "Use -InPlace to replace it, or name another destination.");
         if (!options.InPlace && !options.Force && File.Exists(target)) throw Refuse("The destination exists.", "Use -Force to overwrite it, or name another destination.");
+        // Putting a new file in its place would not even need the right to write to the old one on some systems.
+        if (File.Exists(target) && (File.GetAttributes(target) & FileAttributes.ReadOnly) != 0) throw Refuse("The file is read-only.", "Lift its write protection, or name another destination.");
     }
 
     private void BackUp(string target)
     {
         if (options.BackupFolder is null || !File.Exists(target)) return;
-        FileAccessErrors.Wrap(target, () =>
-        {
-            Directory.CreateDirectory(options.BackupFolder);
-            File.Copy(target, ChooseBackupPath(target));
-            return true;
-        });
+        using var backup = new AtomicFile(ChooseBackupPath(target));
+        backup.CopyFrom(target);
+        backup.Commit(overwrite: false);
     }
 
     private string ChooseBackupPath(string target)
     {
+        var folder = Path.GetFullPath(options.BackupFolder!);
         var stem = $"{Path.GetFileNameWithoutExtension(target)}-{DateTime.Now.ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}";
-        var path = Path.Combine(options.BackupFolder!, stem + Path.GetExtension(target));
+        var path = Path.Combine(folder, stem + Path.GetExtension(target));
         for (var number = 2; File.Exists(path); number++)
         {
-            path = Path.Combine(options.BackupFolder!, FormattableString.Invariant($"{stem}-{number}{Path.GetExtension(target)}"));
+            path = Path.Combine(folder, FormattableString.Invariant($"{stem}-{number}{Path.GetExtension(target)}"));
         }
 
         return path;
@@ -89,19 +93,63 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
 
     private static bool IsSamePath(string one, string other)
     {
-        var ignoresCase = Path.DirectorySeparatorChar == '\\';
+        // Where a volume might take two spellings for one file, they count as one: refusing too much costs a name, refusing too little an original.
+        var ignoresCase = !RuntimeInformation.IsOSPlatform(OSPlatform.Linux);
         return string.Equals(Path.GetFullPath(one), Path.GetFullPath(other), ignoresCase ? StringComparison.OrdinalIgnoreCase : StringComparison.Ordinal);
     }
 
-    /// <summary>Writing through a link replaces the file it leads to, not the link.</summary>
-    private static string FollowLink(string path)
+    /// <summary>Whether two paths lead to one file, told by locking it; needed only where links in folders cannot be followed.</summary>
+    private static bool IsSameFile(string one, string other)
     {
-        if (!File.Exists(path)) return path;
 #if NET8_0_OR_GREATER
-        return File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
+        return false;
 #else
+        if (!File.Exists(one) || !File.Exists(other)) return false;
+        try
+        {
+            using var locked = new FileStream(one, FileMode.Open, FileAccess.Read, FileShare.None);
+            try
+            {
+                new FileStream(other, FileMode.Open, FileAccess.Read, FileShare.ReadWrite).Dispose();
+                return false;
+            }
+            catch (IOException)
+            {
+                return true;
+            }
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            // A file that cannot be locked cannot be replaced either, which the save will tell.
+            return false;
+        }
+#endif
+    }
+
+    /// <summary>Writing through a link replaces the file it leads to, not the link; and a folder on the way may be a link as well.</summary>
+    private static string FollowLinks(string path)
+    {
+#if NET8_0_OR_GREATER
+        return FileAccessErrors.Wrap(path, () => FollowEachLink(path));
+#else
+        if (!File.Exists(path)) return path;
         // This framework cannot say where a link leads.
         return (File.GetAttributes(path) & FileAttributes.ReparsePoint) == 0 ? path : throw new LayeredFileException(LayeredFileErrorKind.Unavailable, path, "destination", -1, "The path is a link.", "Name the file that it leads to.");
 #endif
     }
+
+#if NET8_0_OR_GREATER
+    private static string FollowEachLink(string path)
+    {
+        var followed = Path.GetPathRoot(path)!;
+        foreach (var segment in path.Substring(followed.Length).Split([Path.DirectorySeparatorChar], StringSplitOptions.RemoveEmptyEntries))
+        {
+            followed = Path.Combine(followed, segment);
+            FileSystemInfo entry = Directory.Exists(followed) ? new DirectoryInfo(followed) : new FileInfo(followed);
+            if (entry.Exists && entry.ResolveLinkTarget(returnFinalTarget: true) is { } end) followed = FollowEachLink(end.FullName);
+        }
+
+        return followed;
+    }
+#endif
 }

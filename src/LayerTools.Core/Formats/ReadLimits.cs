@@ -9,7 +9,7 @@ public sealed record ReadLimits
     /// <summary>Most layer records a file may have, dividers of groups included.</summary>
     public int Layers { get; init; } = 8_000;
 
-    /// <summary>Deepest nesting of groups.</summary>
+    /// <summary>Deepest nesting of groups; values above 1,000 count as 1,000, since each level takes room on the stack.</summary>
     public int GroupDepth { get; init; } = 100;
 
     /// <summary>Most memory, in megabytes of 2^20 bytes, that one layer's or one picture's samples may take unpacked.</summary>

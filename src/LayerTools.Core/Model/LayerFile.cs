@@ -76,7 +76,7 @@ public sealed class LayerFile
     internal SourceFile? Source { get; set; }
 
     /// <summary>Where edits keep newly packed channels until a save.</summary>
-    internal SpoolFile Spool { get; } = new();
+    internal SpoolFile Spool { get; private set; } = new();
 
     /// <summary>Whether an edit that the file on disk does not have changes what it looks like.</summary>
     internal bool IsPictureStale { get; set; }
@@ -100,6 +100,13 @@ public sealed class LayerFile
         IsPictureStale = false;
     }
 
+    /// <summary>Gives up what edits kept, once every layer points into a file instead.</summary>
+    internal void EmptySpool()
+    {
+        Spool.Dispose();
+        Spool = new SpoolFile();
+    }
+
     /// <summary>Numbers the layers anew after the tree changed.</summary>
     internal void Renumber()
     {
@@ -108,11 +115,6 @@ public sealed class LayerFile
         LayerCount = number;
     }
 
-    /// <summary>An id that nothing in the file has: the largest plus one, or the smallest free one where that does not exist.</summary>
-    internal int CreateId()
-    {
-        var used = new HashSet<int>(GetLayers().Select(layer => layer.Id).OfType<int>().Concat(Detail.HiddenIds));
-        var largest = used.Count == 0 ? 0 : Math.Max(0, used.Max());
-        return largest < int.MaxValue ? largest + 1 : Enumerable.Range(1, used.Count + 1).First(id => !used.Contains(id));
-    }
+    /// <summary>An id that nothing in the file has.</summary>
+    internal int CreateId() => new IdSource(this).Next();
 }

@@ -45,7 +45,7 @@ internal sealed class Opposites
             .OrderByDescending(other => CountSwappedGroups(layer, other)).ThenByDescending(other => other.Parent == layer.Parent).FirstOrDefault()?.Parent;
         if (nearest is null) return null;
         var there = found.Where(other => other.Parent == nearest).ToList();
-        var twins = layer.Parent!.GetChildren().Where(other => other.Side == layer.Side && AreSame(Spell(other), Spell(layer))).ToList();
+        var twins = byKey[CreateKey(layer, layer.Side)].Where(other => other.Parent == layer.Parent).ToList();
 
         // One that is written the same way comes before others.
         var swapped = SideName.Swap(layer.Name);

@@ -20,7 +20,7 @@ internal sealed class SpoolFile : IDisposable
                 return new MemoryBytes(bytes.ToArray());
             }
 
-            stream ??= new FileStream(Path.Combine(Path.GetTempPath(), $"layertools-{Guid.NewGuid():N}.tmp"), FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None, 1 << 16, FileOptions.DeleteOnClose);
+            stream ??= Open();
             var slice = new Slice(this, end, bytes.Length);
             stream.Position = end;
 #if NET8_0_OR_GREATER
@@ -38,6 +38,15 @@ internal sealed class SpoolFile : IDisposable
     public void Dispose()
     {
         lock (gate) stream?.Dispose();
+    }
+
+    private static FileStream Open()
+    {
+        var path = Path.Combine(Path.GetTempPath(), $"layertools-{Guid.NewGuid():N}.tmp");
+        var opened = new FileStream(path, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None, 1 << 16, FileOptions.DeleteOnClose);
+        // Windows removes the file however the process ends. Elsewhere a process that ends would leave it, but an open file needs no name.
+        if (Path.DirectorySeparatorChar == '/') File.Delete(path);
+        return opened;
     }
 
     private sealed class Slice(SpoolFile spool, long offset, long length) : ByteSource

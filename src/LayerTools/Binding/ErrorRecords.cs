@@ -12,7 +12,7 @@ internal static class ErrorRecords
         new(error, error.Kind.ToString(), GetCategory(error), target ?? error.Path);
 
     public static ErrorRecord PathNotFound(string path) => Create(
-        new ItemNotFoundException($"{path}: There is no such file. Check the path; a name with brackets in it goes to -LiteralPath."),
+        new ItemNotFoundException($"{path}: There is no such file. Check the path{(path.Contains('[') ? "; a name with brackets in it goes to -LiteralPath" : string.Empty)}."),
         "PathNotFound", ErrorCategory.ObjectNotFound, path);
 
     public static ErrorRecord PathUnusable(string path, Exception error) => Create(

@@ -45,6 +45,12 @@ public abstract class LayerToolsCommand : PSCmdlet
         return false;
     }
 
+    /// <summary>Puts out a file on disk as the shell itself does, so that its table shows folder and size and the next command finds it.</summary>
+    internal void WriteFile(string path)
+    {
+        foreach (var item in InvokeProvider.Item.Get([@"Microsoft.PowerShell.Core\FileSystem::" + path], force: true, literalPath: true)) WriteObject(item);
+    }
+
     /// <summary>Writes warnings that an operation gave, each naming its file.</summary>
     internal void WriteWarnings(string fileName, IEnumerable<string> warnings)
     {

@@ -2,6 +2,7 @@ using System.Collections;
 using System.Globalization;
 using System.Management.Automation;
 using LayerTools.Edits;
+using LayerTools.Errors;
 using LayerTools.Model;
 
 namespace LayerTools.Binding;
@@ -34,6 +35,10 @@ internal static class RenameMap
         try
         {
             return files.SelectMany(ReadRows).Select(row => RenameEntry.FromColumns(name => GetColumn(row, name))).ToList();
+        }
+        catch (LayeredFileException error) when (error.Path is null)
+        {
+            throw new LayeredFileException(error.Kind, path, error.Section, error.Offset, error.Problem, error.Remedy);
         }
         catch (RuntimeException error) when (error is not PipelineStoppedException)
         {

@@ -7,7 +7,8 @@ namespace LayerTools.Binding;
 internal sealed class SavePlaces
 {
     // Some disks tell Hero.psd from hero.psd and some do not; taking them for one is the safe side.
-    private readonly Dictionary<string, LayerFile> taken = new(StringComparer.OrdinalIgnoreCase);
+    // Only paths are kept: a nightly run over thousands of files must not hold on to their models.
+    private readonly Dictionary<string, string> taken = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The format that a file's name says; null if it says none.</summary>
     public static FileFormat? FindFormat(string path) => Path.GetExtension(path).ToUpperInvariant() switch
@@ -41,8 +42,8 @@ internal sealed class SavePlaces
     /// <exception cref="RefusedException">Another one already was.</exception>
     public void Claim(string destination, LayerFile file)
     {
-        if (taken.TryGetValue(destination, out var first)) throw new RefusedException(ErrorRecords.DestinationTaken(destination, first.Path, file));
-        taken.Add(destination, file);
+        if (taken.TryGetValue(destination, out var first)) throw new RefusedException(ErrorRecords.DestinationTaken(destination, first, file));
+        taken.Add(destination, file.Path);
     }
 
     /// <summary>Makes the folder a file is to be written to.</summary>

@@ -87,7 +87,7 @@ public sealed class ExportLayerSheetCommand : LayerSelectionCommand, IDisposable
             var result = SheetWriter.Write(file, layers, path, options, stopping.Token);
             WriteWarnings(file.Name, result.Warnings);
             WriteVerbose($"{path}: {Views.Count(result.PartCount, "part")} on {Views.Count(result.Paths.Count, "page")}");
-            foreach (var page in result.Paths) WriteObject(new FileInfo(page));
+            foreach (var page in result.Paths) WriteFile(page);
         }
         catch (OperationCanceledException)
         {

@@ -18,19 +18,19 @@ public sealed class MoveLayerCommand : MarkedLayerEditCommand
     /// <summary>The layer to go directly in front of: its path, or its number.</summary>
     [Parameter(Mandatory = true, ParameterSetName = BeforeSet)]
     [ValidateNotNullOrEmpty]
-    [ArgumentCompleter(typeof(LiteralLayerPathCompleter))]
+    [ArgumentCompleter(typeof(LayerReferenceCompleter))]
     public object Before { get; set; } = string.Empty;
 
     /// <summary>The layer to go directly behind: its path, or its number.</summary>
     [Parameter(Mandatory = true, ParameterSetName = AfterSet)]
     [ValidateNotNullOrEmpty]
-    [ArgumentCompleter(typeof(LiteralLayerPathCompleter))]
+    [ArgumentCompleter(typeof(LayerReferenceCompleter))]
     public object After { get; set; } = string.Empty;
 
     /// <summary>The group to go into, in front of what is there: its path, or its number.</summary>
     [Parameter(Mandatory = true, ParameterSetName = IntoSet)]
     [ValidateNotNullOrEmpty]
-    [ArgumentCompleter(typeof(LiteralLayerPathCompleter))]
+    [ArgumentCompleter(typeof(LayerReferenceCompleter))]
     public object Into { get; set; } = string.Empty;
 
     /// <inheritdoc/>

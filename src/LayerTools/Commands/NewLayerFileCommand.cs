@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Management.Automation;
+using System.Text.RegularExpressions;
 using LayerTools.Binding;
 using LayerTools.Formats;
 using LayerTools.Model;
@@ -35,12 +36,21 @@ public sealed class NewLayerFileCommand : LayerToolsCommand
 
     /// <summary>Colour of the backdrop layer, #rrggbb or #rgb.</summary>
     [Parameter]
-    [ValidatePattern("^#?([0-9a-fA-F]{3}|[0-9a-fA-F]{6})$")]
+    [ValidateNotNullOrEmpty]
     public string Backdrop { get; set; } = "#777777";
 
     /// <summary>Adds empty groups from head to toe.</summary>
     [Parameter]
     public SwitchParameter Skeleton { get; set; }
+
+    /// <inheritdoc/>
+    protected override void BeginProcessing()
+    {
+        if (!Regex.IsMatch(Backdrop, "^#?([0-9a-fA-F]{3}|[0-9a-fA-F]{6})$", RegexOptions.CultureInvariant))
+        {
+            ThrowTerminatingError(ErrorRecords.BadArgument("BadColor", $"'{Backdrop}' is no colour. Give it as #rrggbb or #rgb, such as #777777."));
+        }
+    }
 
     /// <inheritdoc/>
     protected override void ProcessRecord() => Try(Path, () =>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Management.Automation;
 using LayerTools.Binding;
 using LayerTools.Formats;
@@ -68,14 +67,16 @@ public sealed class SaveLayerFileCommand : LayerInputCommand
             Force = Force,
             BackupFolder = BackupFolder is null ? null : PathResolver.ResolveLiteral(this, BackupFolder),
         };
-        var edits = file.PendingCount.ToString(CultureInfo.InvariantCulture);
-        if (!ShouldProcess(destination, InPlace ? $"Replace the original with {edits} pending edits written" : $"Write {file.Path} with {edits} pending edits")) return;
+        if (!ShouldProcess(destination, (InPlace ? "Replace the original" : $"Write a copy of {file.Path}") + DescribeEdits(file))) return;
         if (!InPlace) SavePlaces.MakeFolder(destination);
         var result = LayerFiles.Save(file, destination, options);
         WriteWarnings(file.Name, result.Warnings);
         Tell(result, piped);
-        WriteObject(new FileInfo(result.Path));
+        WriteFile(result.Path);
     }
+
+    /// <summary>Nothing for none: behind edits with -WhatIf none are pending, and "0" would say that nothing would be written.</summary>
+    private static string DescribeEdits(LayerFile file) => file.PendingCount == 0 ? string.Empty : $" with {Views.Count(file.PendingCount, "pending edit")}";
 
     private void Tell(SaveResult result, int? piped)
     {

@@ -28,7 +28,7 @@ public sealed class SetLayerCanvasCommand : LayerInputCommand
     /// <summary>How far everything moves, px: to the right, down.</summary>
     [Parameter(ParameterSetName = ShiftSet)]
     [ValidateCount(2, 2)]
-    public int[]? Shift { get; set; }
+    public double[]? Shift { get; set; }
 
     /// <summary>The x, px, a multiple of 0.5, of the line that becomes the centre line.</summary>
     [Parameter(Mandatory = true, ParameterSetName = CenterSet)]
@@ -43,6 +43,12 @@ public sealed class SetLayerCanvasCommand : LayerInputCommand
         {
             ThrowTerminatingError(ErrorRecords.BadArgument("NothingToSet", "Say what to change: -Width, -Height, -Shift or -CenterOn."));
         }
+
+        // As whole numbers alone the shell would round 1.5 in silence.
+        if (Shift is not null && Array.Exists(Shift, pixels => pixels != Math.Floor(pixels) || Math.Abs(pixels) > int.MaxValue))
+        {
+            ThrowTerminatingError(ErrorRecords.BadArgument("ShiftNotWhole", "-Shift takes two whole numbers of pixels, to the right and down. Nothing is resampled, so there are no parts of a pixel."));
+        }
     }
 
     /// <inheritdoc/>
@@ -56,5 +62,5 @@ public sealed class SetLayerCanvasCommand : LayerInputCommand
     private protected override void ProcessLayers(IReadOnlyList<Layer> layers) => Runner.RunAll(layers, Run);
 
     private IReadOnlyList<Layer>? Run(LayerFile file, IReadOnlyList<Layer> layers) => Runner.Run(
-        new CanvasEdit { Width = Width, Height = Height, Shift = Shift is null ? null : (Shift[0], Shift[1]), CenterOn = CenterOn }, file, layers);
+        new CanvasEdit { Width = Width, Height = Height, Shift = Shift is null ? null : ((int)Shift[0], (int)Shift[1]), CenterOn = CenterOn }, file, layers);
 }

@@ -19,11 +19,14 @@ public abstract class LayerCompleter : IArgumentCompleter
         return CompletionFiles.Find(commandAst, fakeBoundParameters)
             .SelectMany(file => file.GetLayers())
             .Select(layer => (Text: GetText(layer), Layer: layer))
-            .Where(found => found.Text.StartsWith(typed, StringComparison.OrdinalIgnoreCase))
+            .Where(found => Fits(found.Layer, typed, parameterName))
             .GroupBy(found => found.Text, StringComparer.Ordinal)
             .Select(group => new CompletionResult(Quote(ToPattern(group.Key)), group.Key, CompletionResultType.ParameterValue, Describe(group.First().Layer)))
             .ToList();
     }
+
+    /// <summary>Whether a layer is offered for what was typed so far.</summary>
+    private protected virtual bool Fits(Layer layer, string typed, string parameterName) => GetText(layer).StartsWith(typed, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>What is completed of a layer.</summary>
     private protected abstract string GetText(Layer layer);

@@ -6,4 +6,7 @@ namespace LayerTools.Completion;
 public sealed class LayerPathCompleter : LayerCompleter
 {
     private protected override string GetText(Layer layer) => layer.LayerPath;
+
+    private protected override bool Fits(Layer layer, string typed, string parameterName) =>
+        base.Fits(layer, typed, parameterName) || layer.Name.StartsWith(typed, StringComparison.OrdinalIgnoreCase);
 }

@@ -3,7 +3,9 @@ using ImageMagick;
 using LayerTools.Edits;
 using LayerTools.Errors;
 using LayerTools.Formats;
+using LayerTools.Formats.Psd;
 using LayerTools.Model;
+using LayerTools.Names;
 using LayerTools.Pixels;
 using LayerTools.Tests.Support;
 using Xunit;
@@ -39,6 +41,83 @@ public sealed class SaveTests : IDisposable
 
         Assert.True(LayerFiles.Save(file, source, new SaveOptions { InPlace = true }).Written);
         Assert.Contains(LayerFiles.Read(source).GetLayers(), layer => layer.Name == "Throat");
+    }
+
+    [Fact]
+    public void The_source_by_way_of_a_linked_folder_is_still_the_source()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Links need a right on Windows.");
+        var links = Directory.CreateDirectory(folder["links"]).FullName;
+        Directory.CreateSymbolicLink(Path.Combine(links, "link"), folder.Root);
+        var before = File.ReadAllBytes(source);
+        var linked = Path.Combine(links, "link", "hero.psd");
+        var refused = Assert.Throws<LayeredFileException>(() => LayerFiles.Save(Edited(), linked, new SaveOptions { Force = true }));
+        Assert.Equal(LayeredFileErrorKind.Unavailable, refused.Kind);
+        Assert.Equal(before, File.ReadAllBytes(source));
+        Assert.True(LayerFiles.Save(Edited(), linked, new SaveOptions { InPlace = true }).Written);
+    }
+
+    [Fact]
+    public void A_name_as_long_as_the_disk_takes_can_be_written()
+    {
+        var path = folder[new string('n', 250) + ".psd"];
+        LayerFiles.Save(Edited(), path, new SaveOptions());
+        Assert.True(File.Exists(path));
+    }
+
+    [Fact]
+    public void A_vector_mask_of_thousands_of_points_is_reflected_and_moved()
+    {
+        const int Points = 3_000;
+        const int RecordLength = 26;
+        var data = new byte[8 + (RecordLength * Points)];
+        for (var start = 8; start < data.Length; start += RecordLength) data[start + 1] = 1;
+        var file = LayerFiles.Create(folder["mask.psd"], new NewFileOptions { Width = 40, Height = 30 });
+        var layer = file.GetLayers().First(candidate => candidate.Kind == LayerKind.Pixel);
+        layer.Name = "Arm L";
+        LayerFiles.Save(file, folder["mask.psd"], new SaveOptions());
+        var detail = (PsdLayerDetail)layer.Detail;
+        detail.Record = detail.Record with { Blocks = [.. detail.Record.Blocks, new PsdBlock("vmsk", data)] };
+        LayerFiles.Save(file, folder["masked.psd"], new SaveOptions());
+
+        file = LayerFiles.Read(folder["masked.psd"]);
+        new MirrorEdit { From = Side.Left }.Plan(file, [.. file.GetLayers()]).Apply();
+        new CanvasEdit { Shift = (0, 15) }.Plan(file, [.. file.GetLayers()]).Apply();
+        LayerFiles.Save(file, folder["moved.psd"], new SaveOptions());
+
+        var copy = LayerFiles.Read(folder["moved.psd"]).GetLayers().Single(candidate => candidate.Name == "Arm R");
+        var last = ((PsdLayerDetail)copy.Detail).Record.GetData("vmsk").Slice(data.Length - RecordLength + 2, 8);
+        // y = 15 of 30 px, x = the right edge, both in 8.24 fixed point.
+        Assert.Equal([0, 0x80, 0, 0, 1, 0, 0, 0], last.ToArray());
+    }
+
+    [Fact]
+    public void A_new_name_takes_the_place_of_a_unicode_name_that_cannot_be_read()
+    {
+        var file = LayerFiles.Read(source);
+        var layer = file.GetLayers().First(candidate => candidate.Name == "Neck");
+        var detail = (PsdLayerDetail)layer.Detail;
+        detail.Record = detail.Record with { LegacyName = "Neck"u8.ToArray(), LegacyNamePadding = new byte[3], Blocks = [.. detail.Record.Blocks.Where(block => block.Key != PsdKey.Parse("luni")), new PsdBlock("luni", [0, 0, 0, 99])] };
+        LayerFiles.Save(file, folder["broken.psd"], new SaveOptions());
+
+        file = LayerFiles.Read(folder["broken.psd"]);
+        Rename(file, file.GetLayers().First(candidate => candidate.Name == "Neck"), "首");
+        LayerFiles.Save(file, folder["broken.psd"], new SaveOptions { InPlace = true });
+        Assert.Contains(LayerFiles.Read(folder["broken.psd"]).GetLayers(), candidate => candidate.Name == "首");
+    }
+
+    [Fact]
+    public void A_group_end_without_a_group_does_not_end_the_group_that_its_neighbour_is_moved_into()
+    {
+        var stray = SharedFiles.Fixtures.Single(path => Path.GetFileName(path) == "groups-missing-opener.psd");
+        var file = LayerFiles.Read(stray);
+        Assert.Contains(file.GetChildren(), layer => layer.Detail is PsdLayerDetail { StraysBehind.Count: > 0 });
+        new NewGroupEdit("All").Plan(file, [.. file.GetLayers()]).Apply();
+        var names = file.GetLayers().Select(layer => layer.LayerPath).ToList();
+        LayerFiles.Save(file, folder["grouped.psd"], new SaveOptions());
+        var written = LayerFiles.Read(folder["grouped.psd"]);
+        Assert.Equal(names, written.GetLayers().Select(layer => layer.LayerPath));
+        Assert.NotEmpty(written.Warnings);
     }
 
     [Fact]
@@ -102,6 +181,18 @@ public sealed class SaveTests : IDisposable
     [Fact]
     public void The_source_as_destination_needs_in_place_even_with_force() =>
         AssertRefused(LayeredFileErrorKind.Unavailable, () => LayerFiles.Save(Edited(), source, new SaveOptions { Force = true }));
+
+    [Fact]
+    public void Where_no_backup_can_be_made_nothing_is_replaced_and_nothing_left()
+    {
+        var before = File.ReadAllBytes(source);
+        File.WriteAllText(folder["taken"], "no folder");
+
+        Assert.Throws<LayeredFileException>(() => LayerFiles.Save(Edited(), source, new SaveOptions { InPlace = true, BackupFolder = folder["taken"] }));
+
+        Assert.Equal(before, File.ReadAllBytes(source));
+        Assert.Equal(["hero.psd", "taken"], Directory.GetFileSystemEntries(folder.Root).Select(Path.GetFileName).Order());
+    }
 
     [Fact]
     public void A_backup_is_the_original_byte_for_byte()
@@ -210,6 +301,20 @@ public sealed class SaveTests : IDisposable
         using var pixels = merged.GetPixels();
         Assert.Equal([255, 255, 119, 119, 255], new[] { 0, 5, 6, 45, 46 }.Select(x => (int)pixels.GetPixel(x, 10).GetChannel(0)));
         Assert.Equal(26.0, LayerFiles.Read(folder["moved.psd"]).Guides[0].Position);
+    }
+
+    /// <summary>What the reader would refuse is refused by the edit, not by the check after writing.</summary>
+    [Fact]
+    public void Edits_do_not_move_layers_beyond_what_can_be_read_again()
+    {
+        var file = LayerFiles.Read(source);
+        file.Guides = [];
+        AssertRefused(LayeredFileErrorKind.EditRefused, () => new CanvasEdit { Shift = (CanvasLimits.Farthest + 1, 0) }.Plan(file, []));
+        Rename(file, file.GetLayers().Single(layer => layer.Name == "Backdrop"), "Board L");
+        AssertRefused(LayeredFileErrorKind.EditRefused, () => new MirrorEdit { Axis = CanvasLimits.Farthest }.Plan(file, [.. file.GetLayers()]));
+        new CanvasEdit { Shift = (CanvasLimits.Farthest, 0) }.Plan(file, []).Apply();
+        LayerFiles.Save(file, folder["far.psd"], new SaveOptions());
+        Assert.Equal(CanvasLimits.Farthest, LayerFiles.Read(folder["far.psd"]).GetLayers().Single(layer => layer.Name == "Board L").Left);
     }
 
     /// <summary>A flat file has nothing but its merged picture, which moves pixel by pixel in every depth and packing.</summary>

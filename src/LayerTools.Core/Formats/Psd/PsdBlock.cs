@@ -1,3 +1,4 @@
+using LayerTools.Formats.Psd.Blocks;
 using LayerTools.Model;
 
 namespace LayerTools.Formats.Psd;
@@ -26,7 +27,7 @@ internal sealed record PsdBlock(uint Signature, uint Key, ByteSource Data, byte[
         var blocks = new List<PsdBlock>();
         while (IsNext(input) && TryReadHeader(input, format) is { } header)
         {
-            var data = input.ReadSource(header.Length);
+            var data = input.ReadSource(header.Length, VectorMaskBlock.IsKey(header.Key) || LayerBlocks.Find(header.Key) is not null);
             blocks.Add(new PsdBlock(header.Signature, header.Key, data, ReadPadding(input, header.Length)));
         }
 

@@ -7,18 +7,13 @@ namespace LayerTools.Formats.Psd;
 internal sealed record PsdHeader(FileFormat Format, byte[] Reserved, int Channels, int Height, int Width, int Depth, int Mode)
 {
     public const int Length = 26;
-    private const int LargestPsdSide = 30_000;
-    private const int LargestPsbSide = 300_000;
     private const int MostChannels = 56;
 
     public bool IsPsb => Format == FileFormat.Psb;
 
-    public static int LargestSide(FileFormat format) => format == FileFormat.Psb ? LargestPsbSide : LargestPsdSide;
-
     public static PsdHeader Read(PsdInput input)
     {
         // signature 4, version 2, reserved 6, channels 2, height 4, width 4, depth 2, mode 2
-        if (input.Length == 0) throw NotLayered(input, "The file is empty.");
         Span<byte> start = stackalloc byte[4];
         if (!input.TryPeek(0, start) || start[0] != '8' || start[1] != 'B' || start[2] != 'P' || start[3] != 'S')
         {
@@ -32,8 +27,8 @@ internal sealed record PsdHeader(FileFormat Format, byte[] Reserved, int Channel
         var reserved = input.ReadBytes(6);
         var channels = input.ReadUInt16();
         if (channels is 0 or > MostChannels) throw input.Damaged($"{channels} channels are outside the format's 1 to {MostChannels}.");
-        var height = ReadSide(input, "height", LargestSide(format));
-        var width = ReadSide(input, "width", LargestSide(format));
+        var height = ReadSide(input, "height", CanvasLimits.LongestSide(format));
+        var width = ReadSide(input, "width", CanvasLimits.LongestSide(format));
         var depth = input.ReadUInt16();
         if (depth is not (1 or 8 or 16 or 32)) throw input.Damaged($"A depth of {depth} bits is none of the format's 1, 8, 16 and 32.");
         var mode = input.ReadUInt16();

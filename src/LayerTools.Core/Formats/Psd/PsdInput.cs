@@ -14,6 +14,12 @@ internal sealed class PsdInput : IDisposable
 
     public PsdInput(string path)
     {
+        // Looked at before opening: a pipe or a device says 0 too, and opening one may wait for ever.
+        if (new FileInfo(path) is { Exists: true, Length: 0 })
+        {
+            throw new LayeredFileException(LayeredFileErrorKind.NotALayeredFile, path, "header", 0, "The file is empty.", "Name PSD or PSB files only.");
+        }
+
         stream = FileAccessErrors.Wrap(path, () => new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete, 1));
         Source = new SourceFile(path);
         Length = stream.Length;
@@ -49,7 +55,8 @@ internal sealed class PsdInput : IDisposable
         if (length < 0) throw Damaged($"The length of the {section}, {length} bytes, is negative.", section);
         if (length <= Remaining) return;
         if (End == Length) throw Truncated(section, length);
-        throw Damaged($"The {section} says it has {length} bytes, but the {Section} around it has only {Remaining} left.", section);
+        var around = section == Section ? "part" : Section.ToString();
+        throw Damaged($"The {section} says it has {length} bytes, but the {around} around it has only {Remaining} left.", section);
     }
 
     public void Leave((long End, PsdSection Section) outer)
@@ -107,10 +114,13 @@ internal sealed class PsdInput : IDisposable
     }
 
     /// <summary>Bytes as a source: small ones in memory, large ones by their place in the file.</summary>
-    public ByteSource ReadSource(long count)
+    /// <param name="count">How many.</param>
+    /// <param name="isUnderstood">Whether edits may have to read and change them, so that they are in memory unless they are absurdly large.</param>
+    public ByteSource ReadSource(long count, bool isUnderstood = false)
     {
-        const int LargestInMemory = 1 << 16;
-        if (count <= LargestInMemory) return count == 0 ? MemoryBytes.Empty : new MemoryBytes(ReadBytes(count));
+        const int LargestUnderstood = 1 << 24;
+        const int LargestUnknown = 1 << 16;
+        if (count <= (isUnderstood ? LargestUnderstood : LargestUnknown)) return count == 0 ? MemoryBytes.Empty : new MemoryBytes(ReadBytes(count));
         Require(count);
         var slice = new FileSlice(Source, Position, count);
         Position += count;

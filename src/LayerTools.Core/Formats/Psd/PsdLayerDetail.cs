@@ -72,14 +72,13 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
     {
         // The parameters of a live shape would contradict its moved outline.
         var liveShape = PsdKey.Parse("vogk");
-        var keys = VectorMaskBlock.Keys.Select(PsdKey.Parse).ToList();
-        if (!record.Blocks.Any(block => keys.Contains(block.Key))) return;
+        if (!record.Blocks.Any(block => VectorMaskBlock.IsKey(block.Key))) return;
         Record = record with
         {
             Blocks =
             [
                 .. record.Blocks.Where(block => block.Key != liveShape)
-                    .Select(block => keys.Contains(block.Key) && block.Data is MemoryBytes memory ? block with { Data = new MemoryBytes(map(memory.Bytes)) } : block),
+                    .Select(block => VectorMaskBlock.IsKey(block.Key) && block.Data is MemoryBytes memory ? block with { Data = new MemoryBytes(map(memory.Bytes)) } : block),
             ],
         };
     }

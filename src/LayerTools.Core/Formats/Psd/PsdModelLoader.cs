@@ -8,6 +8,7 @@ namespace LayerTools.Formats.Psd;
 /// <summary>Makes the model of a file from what is stored.</summary>
 internal static class PsdModelLoader
 {
+    private const int DeepestNesting = 1_000;
     private const double GuideSteps = 32;
     private const int GuidesStart = 16;
     private const int GuideLength = 5;
@@ -88,6 +89,7 @@ internal static class PsdModelLoader
         var open = new Stack<Layer>();
         var closings = new List<PsdRecord>();
         open.Push(file.Root);
+        var deepest = Math.Min(limits.GroupDepth, DeepestNesting);
         for (var i = records.Count - 1; i >= 0; i--)
         {
             var record = records[i];
@@ -111,10 +113,10 @@ internal static class PsdModelLoader
             open.Peek().Append(layer);
             warnings.AddRange(FindOddities(record).Select(oddity => $"The layer '{layer.LayerPath}' {oddity}"));
             if (!layer.IsGroup) continue;
-            if (open.Count > limits.GroupDepth)
+            if (open.Count > deepest)
             {
                 throw new LayeredFileException(LayeredFileErrorKind.LimitExceeded, file.Path, $"layer record {i + 1} of {records.Count}", -1,
-                    $"Groups are nested deeper than {limits.GroupDepth}.", $"If you trust the file, raise the limit: Get-LayerFile -Limit @{{ {nameof(ReadLimits.GroupDepth)} = ... }}.");
+                    $"Groups are nested deeper than {deepest}.", deepest < DeepestNesting ? $"If you trust the file, raise the limit: Get-LayerFile -Limit @{{ {nameof(ReadLimits.GroupDepth)} = ... }}." : "No deeper nesting can be read; take groups apart where the file was made.");
             }
 
             open.Push(layer);

@@ -43,7 +43,7 @@ internal static class PsdNewFile
     private static void Check(FileFormat format, NewFileOptions options)
     {
         const double HighestPpi = 30_000;
-        var largest = PsdHeader.LargestSide(format);
+        var largest = CanvasLimits.LongestSide(format);
         if (options.Width < 1 || options.Width > largest) throw new ArgumentOutOfRangeException(nameof(options), options.Width, $"The width must be 1 to {largest} px.");
         if (options.Height < 1 || options.Height > largest) throw new ArgumentOutOfRangeException(nameof(options), options.Height, $"The height must be 1 to {largest} px.");
         if (!(options.Ppi >= 1 && options.Ppi <= HighestPpi)) throw new ArgumentOutOfRangeException(nameof(options), options.Ppi, $"The resolution must be 1 to {HighestPpi} pixels per inch.");

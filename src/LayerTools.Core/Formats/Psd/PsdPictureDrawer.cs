@@ -66,7 +66,8 @@ internal sealed class PsdPictureDrawer(LayerFile file, OpenedSources opened, Spo
         }
     }
 
-    private Compression ChooseCompression() => detail.MergedPicture.Length == 0 ? Compression.PackBits : new StoredPicture(detail, opened, file.Path).Compression;
+    /// <summary>Raw where the file has it so; else rows are packed, also where the file has what this class cannot read.</summary>
+    private Compression ChooseCompression() => detail.MergedPicture.Length > 0 && StoredPicture.ReadCompression(detail, opened) == Compression.Raw ? Compression.Raw : Compression.PackBits;
 
     private IReadOnlyList<ByteSource> Move()
     {

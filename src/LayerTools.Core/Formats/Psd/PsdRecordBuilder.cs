@@ -78,8 +78,9 @@ internal sealed class PsdRecordBuilder(PsdHabits habits, PsdEncoding encoding)
     private PsdBlock Rebuild(PsdBlock block, Layer layer, Layer stored)
     {
         if (LayerBlocks.Find(block.Key) is not { } known || block.Data is not MemoryBytes memory) return block;
-        // Of two blocks with one key, one may contradict the model from the start; it is not ours to judge.
-        if (!known.Says(memory.Bytes, stored)) return block;
+        // Of two blocks with one key, one may contradict the model from the start; it is not ours to judge. But a name that nobody can read gives way to a new one.
+        var isUnreadableName = known is UnicodeNameBlock && !UnicodeNameBlock.TryRead(memory.Bytes, out _, out _);
+        if (isUnreadableName ? layer.Name == stored.Name : !known.Says(memory.Bytes, stored)) return block;
         if (encoding == PsdEncoding.KeepUnchanged && known.Says(memory.Bytes, layer)) return block;
         var data = known.Store(memory.Bytes, layer, habits);
         return data.Length == memory.Bytes.Length ? block with { Data = new MemoryBytes(data) } : block.With(data, habits.PadsBlocks);

@@ -63,7 +63,7 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
         };
         if (record.BlendSignature != PsdKey.Signature) throw input.Damaged($"The signature before the blend mode is '{PsdKey.Format(record.BlendSignature)}' instead of '8BIM'.");
         var outer = input.Enter(input.ReadUInt32(), input.Section);
-        var mask = input.ReadBytes(input.ReadUInt32());
+        var mask = ReadPart("mask data");
         PsdMaskData.Load(mask, Array.Exists(channels, channel => channel.Role == PlaneRole.PaintedMask), out var parsed);
         if (parsed is not null)
         {
@@ -71,7 +71,7 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
             CheckBounds(parsed.PaintedBounds ?? Bounds.Empty, "painted mask");
         }
 
-        var ranges = input.ReadBytes(input.ReadUInt32());
+        var ranges = ReadPart("blending ranges");
         var name = input.ReadBytes(input.ReadByte());
         var namePadding = input.ReadBytes(Math.Min((4 - ((name.Length + 1) & 3)) & 3, input.Remaining));
         record = record with
@@ -85,6 +85,14 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
         };
         input.Leave(outer);
         return new Announced(record, channels);
+    }
+
+    /// <summary>A part of the record that is a few dozen bytes long unless the file is damaged.</summary>
+    private byte[] ReadPart(string part)
+    {
+        const int Longest = 1 << 16;
+        var length = input.ReadUInt32();
+        return length <= Longest ? input.ReadBytes(length) : throw input.Damaged($"The {part} take {length} bytes; {Longest} is far more than they can need.");
     }
 
     private Plane ReadPlane((PlaneRole Role, long Length) channel)
@@ -102,7 +110,7 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
         var (width, height) = ((long)bounds.Right - bounds.Left, (long)bounds.Bottom - bounds.Top);
         // Writers of empty layers are known to leave 0 x -1 px; nothing is lost in it.
         if ((width < 0 && height != 0) || (height < 0 && width != 0)) throw input.Damaged($"The {what}'s rectangle has a negative size, {width} x {height} px.");
-        if (width > int.MaxValue / 8 || height > int.MaxValue / 8) throw input.Damaged($"The {what}'s rectangle, {width} x {height} px, is larger than any canvas.");
-        if (Math.Abs((long)bounds.Left) > int.MaxValue / 4 || Math.Abs((long)bounds.Top) > int.MaxValue / 4) throw input.Damaged($"The {what}'s rectangle begins impossibly far from the canvas.");
+        if (width > CanvasLimits.LongestRectangleSide || height > CanvasLimits.LongestRectangleSide) throw input.Damaged($"The {what}'s rectangle, {width} x {height} px, is larger than any canvas.");
+        if (!CanvasLimits.IsInReach(bounds)) throw input.Damaged($"The {what}'s rectangle begins impossibly far from the canvas.");
     }
 }

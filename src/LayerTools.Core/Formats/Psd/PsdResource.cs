@@ -41,7 +41,7 @@ internal sealed record PsdResource(uint Signature, ushort Id, byte[] Name, ByteS
         if (!input.TryPeek(0, nameLength)) input.Require(1);
         var name = input.ReadBytes((nameLength[0] + 2) & ~1);
         var length = input.ReadUInt32();
-        var data = input.ReadSource(length);
+        var data = input.ReadSource(length, IsPath(id));
         var padding = input.ReadBytes(Math.Min(length & 1, input.Remaining));
         return new PsdResource(signature, id, name, data, padding);
     }

@@ -117,7 +117,8 @@ internal sealed class PsdWriter
     {
         block.WriteHeader(output, file.Format, info.Length);
         output.Write(info);
-        output.WriteZeros((int)((4 - (info.Length & 3)) & 3));
+        var isPadded = block.Padding.Length > 0 || detail.LayerInfo is not { } stored || stored.StoredLength % 4 == 0;
+        if (isPadded) output.WriteZeros((int)((4 - (info.Length & 3)) & 3));
     }
 
     /// <summary>Count, records, channels and filling; null for a file that has no layers and no place for them.</summary>
@@ -177,7 +178,8 @@ internal sealed class PsdWriter
             frontToBack.Add(builder.Build(layer));
             AddRecords(layer, isOpenToTheEnd, frontToBack);
             if (layer.IsGroup && !isOpenToTheEnd) frontToBack.Add(layerDetail.Closing ?? CreateClosing());
-            frontToBack.AddRange(layerDetail.StraysBehind);
+            // Between layers of a group a stray end would end that group.
+            if (group.IsRoot) frontToBack.AddRange(new[] { layer }.Concat(layer.GetLayers()).SelectMany(inside => ((PsdLayerDetail)inside.Detail).StraysBehind));
         }
     }
 

@@ -21,9 +21,7 @@ internal sealed class StoredPicture
         this.opened = opened;
         this.path = path;
         RowBytes = PlaneRows.GetRowBytes(detail.Header.Width, detail.Header.Depth);
-        Span<byte> word = stackalloc byte[WordLength];
-        detail.MergedPicture.Read(0, word, opened);
-        Compression = (Compression)BinaryPrimitives.ReadUInt16BigEndian(word);
+        Compression = ReadCompression(detail, opened);
         packedLengths = Compression switch
         {
             Compression.Raw => [],
@@ -37,6 +35,14 @@ internal sealed class StoredPicture
     public int RowBytes { get; }
 
     private int Height => detail.Header.Height;
+
+    /// <summary>How the picture is packed; it need not be a way that can be read.</summary>
+    public static Compression ReadCompression(PsdFileDetail detail, OpenedSources opened)
+    {
+        Span<byte> word = stackalloc byte[WordLength];
+        detail.MergedPicture.Read(0, word, opened);
+        return (Compression)BinaryPrimitives.ReadUInt16BigEndian(word);
+    }
 
     /// <summary>Opens a channel whose rows are then read from the top.</summary>
     public Channel OpenChannel(int index)

@@ -7,6 +7,7 @@ namespace LayerTools.Formats.Psd.Blocks;
 internal static class VectorMaskBlock
 {
     public static readonly string[] Keys = ["vmsk", "vsms"];
+    private static readonly uint[] ParsedKeys = [.. Keys.Select(PsdKey.Parse)];
     private const int RecordsStart = 8;
     private const int Inverted = 1;
     private const int Disabled = 4;
@@ -21,6 +22,8 @@ internal static class VectorMaskBlock
 
         return null;
     }
+
+    public static bool IsKey(uint key) => Array.IndexOf(ParsedKeys, key) >= 0;
 
     public static bool IsDisabled(ReadOnlySpan<byte> data) => data.Length >= RecordsStart && (BinaryPrimitives.ReadInt32BigEndian(data.Slice(4)) & Disabled) != 0;
 
