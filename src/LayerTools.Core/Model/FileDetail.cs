@@ -23,6 +23,16 @@ internal abstract class FileDetail
     /// <summary>Moves the file's own paths and pictures when the canvas changes; whole pixels.</summary>
     public abstract void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight);
 
+    /// <summary>
+    /// The same for a file of RGB with 8 bits: what describes the colours of another mode or depth is left out, and the merged picture is a white one
+    /// unless it has to stand in for layers that cannot be drawn.
+    /// </summary>
+    /// <param name="file">The file as it is.</param>
+    /// <param name="keepsPicture">Whether the merged picture is kept, turned to RGB, instead of a white one.</param>
+    /// <param name="spool">Where a new picture is kept.</param>
+    /// <exception cref="Errors.LayeredFileException">The merged picture is damaged or cannot be turned to RGB, or the file changed on disk.</exception>
+    public abstract FileDetail ToEightBitRgb(LayerFile file, bool keepsPicture, SpoolFile spool);
+
     /// <summary>A new, plain layer's detail.</summary>
     public abstract LayerDetail CreateLayerDetail(LayerKind kind);
 }

@@ -40,4 +40,19 @@ internal abstract class LayerDetail
 
     /// <summary>Drops the data behind live text, placed content, shapes and fills; the stored pixels stay and become plain.</summary>
     public abstract void DropLiveContent();
+
+    /// <summary>A copy for a layer of plain pixels: name, id, mark and locks stay; live content, masks, effects and all other rules of how it is drawn are gone.</summary>
+    /// <param name="keepsBlending">Whether ranges of brightness, excluded channels, knockout and fill opacity stay.</param>
+    public abstract LayerDetail ToPlain(bool keepsBlending);
+
+    /// <summary>A copy that is drawn as if nothing were below it: without ranges of brightness, excluded channels and knockout.</summary>
+    /// <param name="keepsEffects">Whether the layer's effects stay.</param>
+    public abstract LayerDetail WithoutBlending(bool keepsEffects);
+
+    /// <summary>A copy of a group's without its masks; all else stays.</summary>
+    public abstract LayerDetail WithoutMasks();
+
+    /// <summary>A copy of a group's for a file of RGB with 8 bits, whose dividers have channels of their own.</summary>
+    /// <param name="file">The format's part of that file.</param>
+    public abstract LayerDetail ForColorsOf(FileDetail file);
 }

@@ -50,4 +50,26 @@ internal sealed class StubLayerDetail : LayerDetail
         Calls.Add("DropLiveContent");
         Uses &= ~LayerFeatures.LiveContent;
     }
+
+    public override LayerDetail ToPlain(bool keepsBlending) => new StubLayerDetail { Rules = keepsBlending ? Rules : BlendingRules.None, Uses = keepsBlending ? Uses & BlendingUses : LayerFeatures.None };
+
+    public override LayerDetail WithoutBlending(bool keepsEffects)
+    {
+        var copy = (StubLayerDetail)Copy();
+        copy.Rules = BlendingRules.None;
+        copy.Uses &= ~BlendingUses;
+        if (!keepsEffects) copy.Effects = [];
+        return copy;
+    }
+
+    public override LayerDetail WithoutMasks()
+    {
+        var copy = (StubLayerDetail)Copy();
+        copy.Path = null;
+        return copy;
+    }
+
+    public override LayerDetail ForColorsOf(FileDetail file) => Copy();
+
+    private const LayerFeatures BlendingUses = LayerFeatures.BlendingRanges | LayerFeatures.Knockout | LayerFeatures.ChannelRestrictions;
 }

@@ -25,6 +25,18 @@ internal static class LayerTraits
     /// <summary>Data behind text, placed content, fills and shapes, which plain pixels do not have.</summary>
     public static IEnumerable<string> LiveContentKeys => [.. TextKeys, .. PlacedKeys, .. FillKeys, .. ShapeOnlyKeys, .. AdjustmentKeys];
 
+    /// <summary>What a layer of plain pixels keeps: names, ids, marks, locks, dividers, reference points and notes.</summary>
+    public static IEnumerable<string> PlainKeys => ["luni", "lyid", "lclr", "lspf", "lnsr", "fxrp", "lsct", "lsdk", "shmd"];
+
+    /// <summary>How a layer mixes with what lies below it, beyond mode and opacity.</summary>
+    public static IEnumerable<string> BlendingKeys => ["iOpa", .. BackdropKeys];
+
+    /// <summary>Rules that only mean something with a backdrop.</summary>
+    public static IEnumerable<string> BackdropKeys => ["knko", "brst"];
+
+    /// <summary>All blocks that hold layer effects.</summary>
+    public static IEnumerable<string> AllEffectKeys => [.. EffectKeys, OldEffectKey];
+
     public static LayerKind TellKind(PsdRecord record)
     {
         if (TellDividerType(record) is DividerBlock.OpenGroup or DividerBlock.ClosedGroup) return LayerKind.Group;

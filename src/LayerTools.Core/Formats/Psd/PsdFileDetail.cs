@@ -75,6 +75,13 @@ internal sealed class PsdFileDetail : FileDetail
         }
     }
 
+    public override FileDetail ToEightBitRgb(LayerFile file, bool keepsPicture, SpoolFile spool)
+    {
+        var converted = EightBitRgb.Convert(file, this, keepsPicture, spool);
+        converted.CanvasShift = CanvasShift;
+        return converted;
+    }
+
     public override LayerDetail CreateLayerDetail(LayerKind kind)
     {
         if (kind != LayerKind.Group) return new PsdLayerDetail(new PsdRecord(), null);

@@ -66,6 +66,46 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
         Record = record with { Blocks = [.. record.Blocks.Where(block => !live.Contains(block.Key))] };
     }
 
+    public override LayerDetail ToPlain(bool keepsBlending)
+    {
+        var kept = new HashSet<uint>(LayerTraits.PlainKeys.Concat(keepsBlending ? LayerTraits.BlendingKeys : []).Select(PsdKey.Parse));
+        return With(record with
+        {
+            MaskData = [],
+            Flags = (byte)(record.Flags & ~PsdRecord.PixelsIrrelevant),
+            BlendingRanges = keepsBlending ? record.BlendingRanges : [],
+            Blocks = [.. record.Blocks.Where(block => kept.Contains(block.Key))],
+            Tail = MemoryBytes.Empty,
+        });
+    }
+
+    public override LayerDetail WithoutBlending(bool keepsEffects)
+    {
+        var dropped = new HashSet<uint>(LayerTraits.BackdropKeys.Concat(keepsEffects ? [] : LayerTraits.AllEffectKeys).Select(PsdKey.Parse));
+        return With(record with { BlendingRanges = [], Blocks = [.. record.Blocks.Where(block => !dropped.Contains(block.Key))] });
+    }
+
+    public override LayerDetail WithoutMasks()
+    {
+        var dropped = new HashSet<uint>(VectorMaskBlock.Keys.Select(PsdKey.Parse));
+        return With(record with
+        {
+            MaskData = [],
+            Planes = [.. record.Planes.Where(plane => plane.Role is not (PlaneRole.UserMask or PlaneRole.PaintedMask))],
+            Blocks = [.. record.Blocks.Where(block => !dropped.Contains(block.Key))],
+        });
+    }
+
+    public override LayerDetail ForColorsOf(FileDetail file)
+    {
+        var planes = ((PsdFileDetail)file).EmptyPlanes();
+        var changed = With(record with { Planes = planes });
+        if (changed.Closing is not null) changed.Closing = changed.Closing with { Planes = planes };
+        return changed;
+    }
+
+    private PsdLayerDetail With(PsdRecord changed) => new(changed, Closing) { StraysBehind = StraysBehind };
+
     private delegate byte[] PathMap(ReadOnlySpan<byte> data);
 
     private void MapPaths(PathMap map)

@@ -47,6 +47,24 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
         return small.Raster;
     }
 
+    /// <summary>Draws the picture as RGB and alpha of 8 bits, not premultiplied and on nothing: four channels, whatever the file's colours and depth.</summary>
+    /// <param name="consume">Takes each band before the next is drawn; rows count from the top of the drawn area.</param>
+    /// <exception cref="Errors.LayeredFileException">A channel is damaged, the file changed on disk, or its colours cannot be drawn.</exception>
+    public void RenderStraight(Action<MergedBand> consume)
+    {
+        using var plan = CreatePlan();
+        if (plan.Area.IsEmpty) return;
+        var maxRows = BandDrawing.ChooseBandRows(plan);
+        BandDrawing.Draw(plan, maxRows, new StraightSink(reader.CreateConverter(), plan.Area.Width, maxRows, consume), options);
+    }
+
+    /// <summary>The smallest rectangle of the drawn area, canvas px, outside of which nothing is drawn.</summary>
+    public Bounds FindReach()
+    {
+        using var plan = CreatePlan();
+        return plan.Steps.Aggregate(Bounds.Empty, (all, step) => all.Union(step.Area));
+    }
+
     private MergedSink CreateMerged(DrawPlan plan, bool withAlpha, int maxRows, Action<MergedBand> consume) =>
         new(Whites.Of(file), withAlpha, plan.Area.Width, file.BitDepth, maxRows, consume);
 
