@@ -52,6 +52,9 @@ internal sealed class PsdFileDetail : FileDetail
 
     public IReadOnlyList<PsdRecord> Closings { get; set; } = [];
 
+    /// <summary>Whether the merged picture shows the layers, as far as the file says (resource 1057: version 4, then one byte).</summary>
+    public bool HasRealPicture => Find(PsdResource.Version)?.Data is not MemoryBytes { Bytes: { Length: > 4 } bytes } || bytes[4] != 0;
+
     /// <summary>How far the canvas's content has moved since it was stored, px.</summary>
     public (int Right, int Down) CanvasShift { get; private set; }
 

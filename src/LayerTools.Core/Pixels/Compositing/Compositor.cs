@@ -65,6 +65,15 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
         return plan.Steps.Aggregate(Bounds.Empty, (all, step) => all.Union(step.Area));
     }
 
+    /// <summary>Draws the picture into a sink, which gets the rows premultiplied and in the file's own colours.</summary>
+    /// <param name="create">Makes the sink for a picture of that many columns and rows, px; called once, and not for an empty picture.</param>
+    /// <exception cref="Errors.LayeredFileException">A channel is damaged, the file changed on disk, or its colours cannot be drawn.</exception>
+    public void RenderRows(Func<int, int, IRowSink> create)
+    {
+        using var plan = CreatePlan();
+        if (!plan.Area.IsEmpty) BandDrawing.Draw(plan, BandDrawing.ChooseBandRows(plan), create(plan.Area.Width, plan.Area.Height), options);
+    }
+
     private MergedSink CreateMerged(DrawPlan plan, bool withAlpha, int maxRows, Action<MergedBand> consume) =>
         new(Whites.Of(file), withAlpha, plan.Area.Width, file.BitDepth, maxRows, consume);
 

@@ -71,6 +71,13 @@ public static class CompositorSupport
             FormattableString.Invariant($"Layers in colour mode {file.ColorMode} with {file.BitDepth} bits cannot be drawn."), "Convert the file to RGB with 8, 16 or 32 bits.");
     }
 
+    /// <summary>Why a layer's own pixels cannot be drawn; null if they can.</summary>
+    internal static string? FindContentReason(Layer layer)
+    {
+        if (DrawPlan.IsLiveFill(layer) && FindFillReason(layer) is { } reason) return reason;
+        return LacksColors(layer) ? "colour channels are missing" : null;
+    }
+
     private static void Inspect(IReadOnlyList<Layer> layers, List<string> found)
     {
         foreach (var run in ClippingRun.Split(layers).Reverse().Where(run => run.Base is not { Visible: false }))

@@ -13,6 +13,7 @@ internal sealed class DrawPlan : IDisposable
     private readonly LayerFile file;
     private readonly PixelReader reader;
     private readonly Func<Layer, bool> shows;
+    private readonly Layer? unmasked;
     private readonly List<RowWindow> windows = [];
     private KnockoutScope scope;
     private readonly CompositeOptions options;
@@ -24,9 +25,10 @@ internal sealed class DrawPlan : IDisposable
         this.reader = reader;
         this.options = options;
         shows = options.Shows ?? (layer => layer.Visible);
+        unmasked = options.Unmasked ? options.Subject : null;
         Area = options.Area ?? options.Subject?.ContentBounds ?? new Bounds(0, 0, file.Width, file.Height);
         scope = new KnockoutScope(parent: null, isOpen: FindBackground(file) is not null);
-        Steps = options.Subject is { } subject ? AsList(Plan(subject, Alone)) : PlanAll(file.Root);
+        Steps = options.Subject is { } subject ? AsList(options.Plain ? PlanPlain(subject, Base) : Plan(subject, Alone)) : PlanAll(file.Root);
     }
 
     /// <summary>A plan for the coverage of a layer alone, whatever its opacity and without its effects.</summary>
@@ -198,6 +200,7 @@ internal sealed class DrawPlan : IDisposable
         var isOpen = layer.BlendMode == BlendMode.PassThrough && !place.Apart && board is null;
         var steps = layer.IsGroup ? PlanGroup(layer, isOpen) : null;
         var masks = LayerMasks.Find(layer, IsDescribed(layer));
+        if (layer == unmasked) masks = new LayerMasks(Stored: null, layer.Kind == LayerKind.Shape ? masks.Path : null);
         var path = masks.Path is null ? null : new PathFill(masks.Path.Path, file.Width, file.Height);
         if (board is { Background: { } color } && MixesLight(file)) steps!.Insert(0, new LayerStep(board.Bounds.Intersect(Area), new ColorPixels(color), new Composition(Blenders.Normal, 1f, Mask: null, Inside: false)));
         if (steps is not null && !isOpen) steps = Crop(steps, Unite(steps.Where(step => step is not AdjustmentStep)));

@@ -1,0 +1,82 @@
+using LayerTools.Errors;
+using LayerTools.Formats;
+using LayerTools.Model;
+using LayerTools.Pixels;
+using LayerTools.Pixels.Compositing;
+using LayerTools.Pixels.Png;
+
+namespace LayerTools.Images;
+
+/// <summary>Draws pictures of one file into PNG streams. Can be used from several threads.</summary>
+internal sealed class PictureFile : IDisposable
+{
+    /// <summary>No canvas is larger (PSD File Formats Specification, 'File Header Section').</summary>
+    private const int LongestSide = 300_000;
+
+    /// <summary>Larger ones are rare, and every part would carry one.</summary>
+    private const int LargestProfile = 1 << 20;
+
+    private readonly LayerFile file;
+    private readonly ReadLimits limits;
+    private readonly PixelReader reader;
+    private readonly byte[]? profile;
+
+    public PictureFile(LayerFile file, ReadLimits limits)
+    {
+        this.file = file;
+        this.limits = limits;
+        reader = new PixelReader(file, limits);
+        profile = ReadProfile();
+    }
+
+    /// <summary>Draws layers.</summary>
+    /// <exception cref="LayeredFileException">The picture is larger than a limit, or its channels cannot be drawn.</exception>
+    public void Draw(CompositeOptions options, Bounds area, string section, Stream target)
+    {
+        EnsureReasonable(area, section);
+        using var png = new PngWriter(target, area.Width, area.Height, file.Ppi, profile);
+        new Compositor(file, reader, options with { Area = area }).RenderRows((width, _) => new ImageSink(png, file, reader.CreateConverter(), width));
+        png.Complete();
+    }
+
+    /// <summary>Writes a picture that is in memory.</summary>
+    public void Write(Raster raster, Stream target, CancellationToken cancellation)
+    {
+        using var png = new PngWriter(target, raster.Width, raster.Height, file.Ppi, profile);
+        for (var y = 0; y < raster.Height; y++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            png.WriteRow(raster.Row(y));
+        }
+
+        png.Complete();
+    }
+
+    /// <exception cref="LayeredFileException">The picture is larger than a limit.</exception>
+    public void EnsureReasonable(Bounds area, string section)
+    {
+        var (width, height) = ((long)area.Right - area.Left, (long)area.Bottom - area.Top);
+        if (Math.Max(width, height) > LongestSide)
+        {
+            throw Refuse(section, FormattableString.Invariant($"Its picture would be {width} x {height} px, and no side may have more than {LongestSide}."), "Cut the layer to what is painted.");
+        }
+
+        if (width * height > limits.PictureMegapixels * 1_000_000L)
+        {
+            throw Refuse(section, FormattableString.Invariant($"Its picture would have {Math.Ceiling(width * height / 1e6):0} megapixels; the limit is {limits.PictureMegapixels}."),
+                FormattableString.Invariant($"Raise {nameof(ReadLimits.PictureMegapixels)}, or cut the layer to what is painted."));
+        }
+    }
+
+    public void Dispose() => reader.Dispose();
+
+    private LayeredFileException Refuse(string section, string problem, string remedy) => new(LayeredFileErrorKind.LimitExceeded, file.Path, section, -1, problem, remedy);
+
+    /// <summary>Colours that are not turned into others on the way keep the profile that they are meant by.</summary>
+    private byte[]? ReadProfile()
+    {
+        if (file.ColorMode != ColorMode.Rgb || file.BitDepth == 32 || file.Detail.ColorProfile is not { Length: > 0 and <= LargestProfile } stored) return null;
+        using var opened = new OpenedSources();
+        return stored.ReadAll(opened);
+    }
+}
