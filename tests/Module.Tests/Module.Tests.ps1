@@ -60,7 +60,8 @@ Describe 'Loading' {
             param($Module, $File, $Pictures)
             Import-Module $Module
             $read = Get-LayerFile $File
-            $list = $read | Export-LayerImage $Pictures | Where-Object Name -EQ 'layers.json' | Get-Content -Raw | ConvertFrom-Json
+            $written = $read | Export-LayerImage $Pictures
+            $list = Get-Content -LiteralPath $written[-1].FullName -Raw | ConvertFrom-Json
             $loaded = [AppDomain]::CurrentDomain.GetAssemblies() | Where-Object { $_.GetName().Name -eq 'System.Text.Json' } | ForEach-Object Location
             [pscustomobject]@{
                 Listed = @($list.layers).Count
