@@ -127,8 +127,8 @@ public sealed class CanvasEdit : LayerEdit
             .Where(layer => !layer.IsGroup && layer.Bounds.Intersect(before) == layer.Bounds)
             .Where(layer => Move(layer.Bounds, right, down) is var moved && moved.Intersect(after) != moved).ToList();
         var live = file.GetLayers().Where(layer => layer.Kind is LayerKind.Text or LayerKind.Placed && (right, down) != (0, 0)).ToList();
-        if (live.Count > 0) yield return $"Live text and placed content move with their pixels only; a program that renders them anew may put them back: {Relocation.Join(live)}.";
-        if (outside.Count > 0) yield return $"These layers now reach beyond the canvas; their pixels are kept: {Relocation.Join(outside)}.";
+        if (live.Count > 0) yield return $"Live text and placed content move with their pixels only; a program that renders them anew may put them back: {QuotedPaths.Join(live)}.";
+        if (outside.Count > 0) yield return $"These layers now reach beyond the canvas; their pixels are kept: {QuotedPaths.Join(outside)}.";
     }
 
     private static void AddStep(List<EditStep> steps, string property, string old, string @new)

@@ -33,15 +33,14 @@ internal static class EffectShapes
     public static ShapePlane? OutlineOutside(ShapePlane shape, OutlineEffect outline)
     {
         if (outline.Place == OutlinePlace.Inside) return null;
-        return Subtract(ShapeGrowth.Grow(shape, outline.Place == OutlinePlace.Centre ? outline.Size / 2 : outline.Size), shape);
+        return FindGrowth(shape, GetWidth(outline));
     }
 
     /// <summary>The part of an outline that lies inside the shape; null if none can.</summary>
     public static ShapePlane? OutlineInside(ShapePlane shape, OutlineEffect outline)
     {
         if (outline.Place == OutlinePlace.Outside) return null;
-        var around = shape.Invert();
-        return Subtract(ShapeGrowth.Grow(around, outline.Place == OutlinePlace.Centre ? outline.Size / 2 : outline.Size), around);
+        return FindGrowth(shape.Invert(), GetWidth(outline));
     }
 
     /// <summary>The softened shape of a shade or halo. That the solid part of its size is grown and only the rest softened is from memory.</summary>
@@ -62,14 +61,19 @@ internal static class EffectShapes
         return strong;
     }
 
+    /// <summary>How much of the outline lies on one side of the edge, px.</summary>
+    private static double GetWidth(OutlineEffect outline) => outline.Place == OutlinePlace.Centre ? outline.Size / 2 : outline.Size;
+
     private static int RoundToPixel(double distance) => Clamp(Math.Round(distance, MidpointRounding.AwayFromZero));
 
     private static int Clamp(double value) => (int)Math.Max(-short.MaxValue, Math.Min(short.MaxValue, value));
 
-    private static ShapePlane Subtract(ShapePlane larger, ShapePlane smaller)
+    /// <summary>What growing a shape adds to it.</summary>
+    private static ShapePlane FindGrowth(ShapePlane shape, double distance)
     {
-        var rest = new ShapePlane(smaller.Bounds);
-        for (var i = 0; i < rest.Samples.Length; i++) rest.Samples[i] = (ushort)Math.Max(0, larger.Samples[i] - smaller.Samples[i]);
-        return rest;
+        var grown = ShapeGrowth.Grow(shape, distance);
+        var added = ReferenceEquals(grown, shape) ? new ShapePlane(shape.Bounds) : grown;
+        for (var i = 0; i < added.Samples.Length; i++) added.Samples[i] = (ushort)Math.Max(0, grown.Samples[i] - shape.Samples[i]);
+        return added;
     }
 }

@@ -10,25 +10,43 @@ internal static class ShapeGrowth
     private static readonly float Diagonal = (float)Math.Sqrt(2);
     private static readonly float Knight = (float)Math.Sqrt(5);
 
+    /// <summary>Rows of the result that are worked out together, at least.</summary>
+    private const int FewestRows = 128;
+
     /// <summary>The grown shape, over the same rectangle; what lies around that does not count.</summary>
     /// <param name="shape">The shape.</param>
-    /// <param name="distance">px, 0 or more.</param>
+    /// <param name="distance">px, 0 or more; for 0 the shape itself is returned.</param>
     public static ShapePlane Grow(ShapePlane shape, double distance)
     {
-        if (distance <= 0) return shape;
-        var left = new float[shape.Samples.Length];
-        for (var i = 0; i < left.Length; i++) left[i] = shape.Samples[i] > 0 ? (float)distance + (shape.Samples[i] / (float)ShapePlane.Full) : 0f;
-        Spread(left, shape.Width, shape.Height);
-        // The way back is the same with both directions turned round.
-        Array.Reverse(left);
-        Spread(left, shape.Width, shape.Height);
+        if (!(distance > 0)) return shape;
         var grown = new ShapePlane(shape.Bounds);
-        for (var i = 0; i < left.Length; i++) grown.Samples[i] = ShapePlane.Encode(left[left.Length - 1 - i]);
+        // A step from row to row costs at least 1, and no pixel has more than the distance and 1 to give: rows farther away have no influence.
+        var reach = (int)Math.Min(shape.Height, Math.Ceiling(distance) + 2);
+        var rows = Math.Min(shape.Height, Math.Max(FewestRows, 2 * reach));
+        var scratch = new float[Math.Min(shape.Height, rows + (2 * reach)) * shape.Width];
+        for (var top = 0; top < shape.Height; top += rows) GrowRows(shape, grown, top, Math.Min(top + rows, shape.Height), (float)distance, reach, scratch);
         return grown;
     }
 
+    private static void GrowRows(ShapePlane shape, ShapePlane grown, int top, int bottom, float distance, int reach, float[] scratch)
+    {
+        var first = Math.Max(0, top - reach);
+        var height = Math.Min(shape.Height, bottom + reach) - first;
+        var source = shape.Samples.AsSpan(first * shape.Width, height * shape.Width);
+        var left = scratch.AsSpan(0, source.Length);
+        for (var i = 0; i < left.Length; i++) left[i] = source[i] > 0 ? distance + (source[i] / (float)ShapePlane.Full) : 0f;
+        Spread(left, shape.Width, height);
+        // The way back is the same with both directions turned round.
+        left.Reverse();
+        Spread(left, shape.Width, height);
+        left.Reverse();
+        var wanted = left.Slice((top - first) * shape.Width, (bottom - top) * shape.Width);
+        var target = grown.Samples.AsSpan(top * shape.Width, wanted.Length);
+        for (var i = 0; i < wanted.Length; i++) target[i] = ShapePlane.Encode(wanted[i]);
+    }
+
     /// <summary>Hands on from the pixels above and to the left what is left of the distance.</summary>
-    private static void Spread(float[] left, int width, int height)
+    private static void Spread(Span<float> left, int width, int height)
     {
         for (var y = 0; y < height; y++)
         {
