@@ -199,6 +199,7 @@ internal sealed class RigBaker : IDisposable
         target.Planes = picture.Pack(target.Bounds, file.Format, Target.Spool);
         entry.Target = target;
         entry.Outcome = RigOutcome.Baked;
+        if (entry.Baked.Count == 0) entry.Baked.Add(layer.FindPlane(PlaneRole.Alpha) is null ? "transparency added" : target.Bounds == layer.Bounds ? "colours" : "rectangle");
         foreach (var part in merged.SelectMany(part => part.GetLayers().Prepend(part)).Where(part => !selection.IsLeftOut(part)))
         {
             entries[part].Target = target;

@@ -64,7 +64,7 @@ internal static class RigSteps
                 yield return new EditStep(source, "Merged", source.Name, entry.Target!.Name);
                 yield break;
             case RigOutcome.Baked:
-                yield return new EditStep(source, "Part", entry.Baked.Count > 0 ? string.Join("; ", entry.Baked) : $"{source.Bounds}", source.IsGroup ? "group" : $"pixels, {entry.Target!.Bounds}");
+                yield return new EditStep(source, "Part", string.Join("; ", entry.Baked), source.IsGroup ? "group" : $"pixels, {entry.Target!.Bounds}");
                 break;
         }
 
