@@ -26,6 +26,8 @@ Describe 'Completion' {
         @{ Line = 'Get-LayerFile hero.psd | Export-LayerImage parts -Name Bo'; Expected = @("'Body'") }
         @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -Name Bo'; Expected = @("'Body'") }
         @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -Background c'; Expected = @('checker') }
+        @{ Line = 'Get-LayerFile hero.psd | ConvertTo-RigFile -Keep Bo'; Expected = @("'Body'") }
+        @{ Line = 'Get-LayerFile hero.psd | ConvertTo-RigFile -Clipping '; Expected = 'Cut', 'Merge' }
     ) {
         Complete $Line | Should -Be $Expected
     }
