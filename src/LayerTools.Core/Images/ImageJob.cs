@@ -91,7 +91,7 @@ internal sealed class ImageJob
     private Bounds GetArea(Layer layer)
     {
         var canvas = new Bounds(0, 0, file.Width, file.Height);
-        if (DrawPlan.IsLiveFill(layer)) return CompositorSupport.FindContentReason(layer) is null ? canvas : Bounds.Empty;
+        if (DescribedContent.IsLiveFill(layer)) return CompositorSupport.FindContentReason(layer) is null ? canvas : Bounds.Empty;
         return layer.Bounds.IsEmpty ? Bounds.Empty : options.Canvas ? canvas : layer.Bounds;
     }
 }

@@ -47,7 +47,7 @@ internal sealed class PsdPictureDrawer(LayerFile file, OpenedSources opened, Spo
     private PsdPicture DrawAnew()
     {
         var header = detail.Header with { Width = file.Width, Height = file.Height };
-        var colors = DrawPlan.GetColorCount(file);
+        var colors = MixedColors.GetCount(file);
         var withAlpha = header.Channels > colors && detail.LayerInfo is { FirstAlphaIsTransparency: true };
         var drawn = colors + (withAlpha ? 1 : 0);
         using var reader = new PixelReader(file);

@@ -13,6 +13,6 @@ internal static class BlendNotes
         if (LayerMasks.Find(layer) is { Stored.Feather: > 0 } or { Path.Feather: > 0 }) yield return "feathered mask";
         if (rules.Ranges.Count > 0) yield return "blending ranges";
         if (rules.ExcludedChannels.Count > 0) yield return "channels left out of blending";
-        if (DrawPlan.CutsThrough(layer)) yield return "a layer that cuts through";
+        if (LayerBlending.CutsThrough(layer)) yield return "a layer that cuts through";
     }
 }

@@ -45,7 +45,7 @@ public static class CompositorSupport
             }
 
             notes.AddRange(BlendNotes.Find(layer).Select(note => $"{layer.LayerPath}: {note}"));
-            if (DrawPlan.MixesLight(file)) notes.AddRange(EffectNotes.Find(layer, file).Select(note => $"{layer.LayerPath}: {note}"));
+            if (MixedColors.AreLight(file)) notes.AddRange(EffectNotes.Find(layer, file).Select(note => $"{layer.LayerPath}: {note}"));
             if (file.ColorMode == ColorMode.Cmyk && layer.BlendMode is not (BlendMode.Normal or BlendMode.PassThrough) && CanMix(layer)) notes.Add($"{layer.LayerPath}: blend mode {layer.BlendMode}, mixed ink by ink");
         }
 
@@ -74,7 +74,7 @@ public static class CompositorSupport
     /// <summary>Why a layer's own pixels cannot be drawn; null if they can.</summary>
     internal static string? FindContentReason(Layer layer)
     {
-        if (DrawPlan.IsLiveFill(layer) && FindFillReason(layer) is { } reason) return reason;
+        if (DescribedContent.IsLiveFill(layer) && FindFillReason(layer) is { } reason) return reason;
         return LacksColors(layer) ? "colour channels are missing" : null;
     }
 
@@ -104,8 +104,8 @@ public static class CompositorSupport
         var isPassThroughGroup = layer.IsGroup && layer.BlendMode == BlendMode.PassThrough;
         if (layer.Kind == LayerKind.Adjustment && !CanAdjust(layer)) yield return "adjustment layer";
         if (layer.Kind == LayerKind.Adjustment && hasClipped) yield return "layers clipped to an adjustment layer";
-        if (DrawPlan.IsLiveFill(layer) && FindFillReason(layer) is { } fillReason) yield return fillReason;
-        if (DrawPlan.IsLiveFill(layer) && features.HasFlag(LayerFeatures.PathStroke)) yield return "stroked path without stored pixels";
+        if (DescribedContent.IsLiveFill(layer) && FindFillReason(layer) is { } fillReason) yield return fillReason;
+        if (DescribedContent.IsLiveFill(layer) && features.HasFlag(LayerFeatures.PathStroke)) yield return "stroked path without stored pixels";
         if (LacksColors(layer)) yield return "colour channels are missing";
         if (!isPassThroughGroup && (Blenders.TryGet(layer.BlendMode) is null || !CanMix(layer))) yield return $"blend mode {layer.BlendMode}";
         if (layer is { Kind: LayerKind.Shape, HasStoredPixels: true, Mask.HasVectorSoftening: true }) yield return "shape with density or feather";
@@ -121,22 +121,22 @@ public static class CompositorSupport
     /// <summary>Channels that are not there would be black, which is not what anybody painted. Where alpha is empty too nothing is seen of it.</summary>
     private static bool LacksColors(Layer layer)
     {
-        if (layer.IsGroup || layer.Kind == LayerKind.Adjustment || layer.Bounds.IsEmpty || DrawPlan.IsLiveFill(layer) || layer.File is not { } file) return false;
+        if (layer.IsGroup || layer.Kind == LayerKind.Adjustment || layer.Bounds.IsEmpty || DescribedContent.IsLiveFill(layer) || layer.File is not { } file) return false;
         if (layer.FindPlane(PlaneRole.Alpha) is { StoredLength: <= EmptyLength }) return false;
-        return Enumerable.Range(0, DrawPlan.GetColorCount(file)).Any(color => layer.FindPlane(PlaneRole.Color0 + color) is not { StoredLength: > EmptyLength });
+        return Enumerable.Range(0, MixedColors.GetCount(file)).Any(color => layer.FindPlane(PlaneRole.Color0 + color) is not { StoredLength: > EmptyLength });
     }
 
-    private static bool MixesLight(Layer layer) => layer.File is not { } file || DrawPlan.MixesLight(file);
+    private static bool MixesLight(Layer layer) => layer.File is not { } file || MixedColors.AreLight(file);
 
     private static bool CanAdjust(Layer layer) => layer.Detail.Adjustment is { } adjustment && layer.File is { } file && ColorAdjusters.CanDraw(adjustment, file.ColorMode);
 
     private static string? FindFillReason(Layer layer) =>
-        layer.GetFile() is { } file && DrawPlan.MixesLight(file) && layer.Detail.Fill is { } fill ? FillPixels.FindReason(fill, file) : "live content without stored pixels";
+        layer.GetFile() is { } file && MixedColors.AreLight(file) && layer.Detail.Fill is { } fill ? FillPixels.FindReason(fill, file) : "live content without stored pixels";
 
     private static IEnumerable<string> FindEffectReasons(Layer layer)
     {
         if (!layer.Detail.Features.HasFlag(LayerFeatures.Effects) || layer.GetFile() is not { } file) yield break;
-        if (!DrawPlan.MixesLight(file))
+        if (!MixedColors.AreLight(file))
         {
             yield return "layer effects in other colours than RGB and grey";
             yield break;

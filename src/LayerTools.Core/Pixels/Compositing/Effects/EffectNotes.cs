@@ -10,7 +10,7 @@ internal static class EffectNotes
     /// <summary>One note for each, in words that follow the layer's path.</summary>
     public static IEnumerable<string> Find(Layer layer, LayerFile file)
     {
-        var own = DrawPlan.IsLiveFill(layer) && layer.Detail.Fill is { } fill ? Find(fill) : [];
+        var own = DescribedContent.IsLiveFill(layer) && layer.Detail.Fill is { } fill ? Find(fill) : [];
         var effects = layer.Detail.Features.HasFlag(LayerFeatures.Effects) ? layer.Detail.GetEffects(file.Detail).Where(effect => LayerEffects.FindReason(effect, file) is null).SelectMany(Find) : [];
         return own.Concat(effects).Distinct();
     }

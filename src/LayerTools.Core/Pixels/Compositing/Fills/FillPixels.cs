@@ -17,7 +17,7 @@ internal static class FillPixels
             case ColorFill color:
                 return new ColorPixels(color.Color);
             case GradientFill gradient when IsUsual(gradient.Scale):
-                return new GradientPixels(gradient, gradient.IsAligned && box is { Width: > 0, Height: > 0 } ? box : new FillBox(0, 0, file.Width, file.Height), DrawPlan.GetColorCount(file));
+                return new GradientPixels(gradient, gradient.IsAligned && box is { Width: > 0, Height: > 0 } ? box : new FillBox(0, 0, file.Width, file.Height), MixedColors.GetCount(file));
             case PatternFill pattern when IsUsual(pattern.Scale):
                 return file.Detail.FindPattern(pattern.PatternId) is { } picture ? new PatternPixels(picture, pattern) : null;
             default:
