@@ -35,7 +35,7 @@ internal sealed class PictureFile : IDisposable
     {
         EnsureReasonable(area, section);
         using var png = new PngWriter(target, area.Width, area.Height, file.Ppi, profile);
-        new Compositor(file, reader, options with { Area = area }).RenderRows((width, _) => new ImageSink(png, file, reader.CreateConverter(), width));
+        new Compositor(file, reader, options with { Area = area }).RenderRows((width, _) => new ImageSink(png, new RgbaPacker(file, reader.CreateConverter(), width), width));
         png.Complete();
     }
 

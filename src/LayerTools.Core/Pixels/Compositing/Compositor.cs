@@ -65,6 +65,16 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
         return plan.Steps.Aggregate(Bounds.Empty, (all, step) => all.Union(step.Area));
     }
 
+    /// <summary>Draws the picture at its own size, as RGBA on nothing.</summary>
+    /// <exception cref="Errors.LayeredFileException">A channel is damaged, the file changed on disk, or its colours cannot be drawn.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The picture needs more than 2 GB.</exception>
+    public Raster RenderWhole()
+    {
+        RasterSink? sink = null;
+        RenderRows((width, height) => sink = new RasterSink(new RgbaPacker(file, reader.CreateConverter(), width), width, height));
+        return sink?.Raster ?? new Raster(0, 0);
+    }
+
     /// <summary>Draws the picture into a sink, which gets the rows premultiplied and in the file's own colours.</summary>
     /// <param name="create">Makes the sink for a picture of that many columns and rows, px; called once, and not for an empty picture.</param>
     /// <exception cref="Errors.LayeredFileException">A channel is damaged, the file changed on disk, or its colours cannot be drawn.</exception>
