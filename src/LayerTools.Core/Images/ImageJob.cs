@@ -16,7 +16,6 @@ internal sealed class ImageJob
 
     public ImageJob(LayerFile file, IReadOnlyCollection<Layer> layers, string folder, ImageOptions options)
     {
-        CompositorSupport.EnsureColors(file);
         this.file = file;
         this.folder = folder;
         this.options = options;

@@ -19,8 +19,11 @@ public static class LayerImages
     /// <param name="cancellation">Stops; then nothing is written.</param>
     /// <exception cref="LayeredFileException">A file exists or cannot be written, or a layer cannot be read or is larger than a limit.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static ImageResult Write(LayerFile file, IReadOnlyCollection<Layer> layers, string folder, ImageOptions options, CancellationToken cancellation = default) =>
-        new ImageJob(file, layers, Path.GetFullPath(folder), options).Run(cancellation);
+    public static ImageResult Write(LayerFile file, IReadOnlyCollection<Layer> layers, string folder, ImageOptions options, CancellationToken cancellation = default)
+    {
+        EnsureLayers(file);
+        return new ImageJob(file, layers, Path.GetFullPath(folder), options).Run(cancellation);
+    }
 
     /// <summary>Writes the whole figure as its visible layers make it, as large as the canvas. What cannot be drawn is warned about.</summary>
     /// <param name="file">The file. Pending edits are seen.</param>
@@ -31,8 +34,7 @@ public static class LayerImages
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static ImageResult WriteMerged(LayerFile file, string path, ImageOptions options, CancellationToken cancellation = default)
     {
-        CompositorSupport.EnsureColors(file);
-        if (file.LayerCount == 0) throw Refuse(file, "layers", "The file has no layers to draw.", "The picture that it stores is written with -Stored.");
+        EnsureLayers(file);
         var canvas = new Bounds(0, 0, file.Width, file.Height);
         var drawing = new CompositeOptions { Threads = options.Parallelism, Cancellation = cancellation };
         var warnings = CompositorSupport.FindUnsupported(file).Select(reason => $"Not drawn: {reason}").Concat(CompositorSupport.FindNotes(file)).ToList();
@@ -54,6 +56,12 @@ public static class LayerImages
         if (file.IsPictureStale || detail.HasMovedCanvas(file)) warnings.Add("The stored picture does not show the edits that are pending; -Merged does.");
         if (!detail.HasRealPicture) warnings.Add("The file says that the picture it stores is not what its layers look like; -Merged draws that.");
         return WriteOne(file, path, options, warnings, (source, stream) => source.Write(StoredRaster.Read(file), stream, cancellation), cancellation);
+    }
+
+    private static void EnsureLayers(LayerFile file)
+    {
+        if (file.LayerCount == 0) throw Refuse(file, "layers", "The file has no layers to draw.", "The picture that it stores is written with -Stored.");
+        CompositorSupport.EnsureColors(file);
     }
 
     private static ImageResult WriteOne(LayerFile file, string path, ImageOptions options, IReadOnlyList<string> warnings, Action<PictureFile, Stream> draw, CancellationToken cancellation)

@@ -216,6 +216,7 @@ public class LayerImagesTests(ITestOutputHelper output)
         using var folder = new TemporaryFolder();
 
         Assert.Equal(LayeredFileErrorKind.NotSupported, Assert.Throws<LayeredFileException>(() => LayerImages.WriteMerged(ModelBuilder.File(), folder["merged.png"], Plain, TestContext.Current.CancellationToken)).Kind);
+        Assert.Equal(LayeredFileErrorKind.NotSupported, Assert.Throws<LayeredFileException>(() => LayerImages.Write(ModelBuilder.File(), [], folder["parts"], Plain, TestContext.Current.CancellationToken)).Kind);
     }
 
     private static IEnumerable<string> NamesOf(JsonElement element) => element.EnumerateObject().Select(property => property.Name);
