@@ -15,8 +15,8 @@ internal sealed class AdjustmentStep(Bounds area, ColorAdjuster adjuster, Compos
         for (var x = Area.Left; x < Area.Right; x += Workspace.PieceLength)
         {
             var count = Math.Min(Workspace.PieceLength, Area.Right - x);
-            if (GroupStep.IsTransparent(target.Alpha.AsSpan(x - target.Left, count))) continue;
-            GroupStep.Straighten(target, x - target.Left, piece, count);
+            if (target.IsTransparent(x - target.Left, count)) continue;
+            target.StraightenTo(x - target.Left, piece, count);
             adjuster.Adjust(piece, count);
             piece.Alpha.AsSpan(0, count).Fill(1f);
             piece.Left = x;

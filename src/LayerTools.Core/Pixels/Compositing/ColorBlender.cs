@@ -8,34 +8,24 @@ internal sealed class ColorBlender<TFunction> : Blender
 {
     public override void DrawOver(PixelRow target, int at, PixelRow source, int count)
     {
-        for (var i = 0; i < count; i += Vector<float>.Count)
-        {
-            var alpha = new Vector<float>(source.Alpha, i);
-            var alphaBelow = new Vector<float>(target.Alpha, at + i);
-            var above = Read(source, i);
-            var mixed = default(TFunction).Blend(Straighten(Read(target, at + i), alphaBelow), above);
-            for (var channel = 0; channel < target.Colors.Length; channel++)
-            {
-                var below = new Vector<float>(target.Colors[channel], at + i);
-                var seen = (Get(above, channel) * (Vector<float>.One - alphaBelow)) + (Get(mixed, channel) * alphaBelow);
-                ((below * (Vector<float>.One - alpha)) + (seen * alpha)).CopyTo(target.Colors[channel], at + i);
-            }
-        }
-
-        NormalBlender.MixAlpha(target.Alpha, at, source.Alpha, count);
+        Mix(target, at, source, count, isInside: false);
+        MixAlpha(target.Alpha, at, source.Alpha, count);
     }
 
-    public override void DrawInside(PixelRow target, int at, PixelRow source, int count)
+    public override void DrawInside(PixelRow target, int at, PixelRow source, int count) => Mix(target, at, source, count, isInside: true);
+
+    private static void Mix(PixelRow target, int at, PixelRow source, int count, bool isInside)
     {
         for (var i = 0; i < count; i += Vector<float>.Count)
         {
             var alpha = new Vector<float>(source.Alpha, i);
             var alphaBelow = new Vector<float>(target.Alpha, at + i);
-            var mixed = default(TFunction).Blend(Straighten(Read(target, at + i), alphaBelow), Read(source, i));
+            var color = Read(source, i);
+            var mixed = default(TFunction).Blend(Straighten(Read(target, at + i), alphaBelow), color);
             for (var channel = 0; channel < target.Colors.Length; channel++)
             {
                 var below = new Vector<float>(target.Colors[channel], at + i);
-                ((below * (Vector<float>.One - alpha)) + (Get(mixed, channel) * alphaBelow * alpha)).CopyTo(target.Colors[channel], at + i);
+                Join(below, alphaBelow, Get(color, channel), Get(mixed, channel), alpha, isInside).CopyTo(target.Colors[channel], at + i);
             }
         }
     }

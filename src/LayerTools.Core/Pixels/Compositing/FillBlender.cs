@@ -8,22 +8,8 @@ internal sealed class FillBlender<TFunction>(float fill) : Blender
 {
     public override void DrawOver(PixelRow target, int at, PixelRow source, int count)
     {
+        Mix(target, at, source, count, isInside: false);
         var filled = new Vector<float>(fill);
-        for (var channel = 0; channel < target.Colors.Length; channel++)
-        {
-            var colors = target.Colors[channel];
-            for (var i = 0; i < count; i += Vector<float>.Count)
-            {
-                var alpha = new Vector<float>(source.Alpha, i);
-                var alphaBelow = new Vector<float>(target.Alpha, at + i);
-                var below = new Vector<float>(colors, at + i);
-                var color = new Vector<float>(source.Colors[channel], i);
-                var mixed = default(TFunction).Blend(Straighten(below, alphaBelow), color, filled);
-                var alone = color * filled * (Vector<float>.One - alphaBelow);
-                ((below * (Vector<float>.One - alpha)) + (((mixed * alphaBelow) + alone) * alpha)).CopyTo(colors, at + i);
-            }
-        }
-
         for (var i = 0; i < count; i += Vector<float>.Count)
         {
             var below = new Vector<float>(target.Alpha, at + i);
@@ -31,19 +17,22 @@ internal sealed class FillBlender<TFunction>(float fill) : Blender
         }
     }
 
-    public override void DrawInside(PixelRow target, int at, PixelRow source, int count)
+    public override void DrawInside(PixelRow target, int at, PixelRow source, int count) => Mix(target, at, source, count, isInside: true);
+
+    private void Mix(PixelRow target, int at, PixelRow source, int count, bool isInside)
     {
         var filled = new Vector<float>(fill);
         for (var channel = 0; channel < target.Colors.Length; channel++)
         {
             var colors = target.Colors[channel];
+            var sourceColors = source.Colors[channel];
             for (var i = 0; i < count; i += Vector<float>.Count)
             {
-                var alpha = new Vector<float>(source.Alpha, i);
-                var alphaBelow = new Vector<float>(target.Alpha, at + i);
                 var below = new Vector<float>(colors, at + i);
-                var mixed = default(TFunction).Blend(Straighten(below, alphaBelow), new Vector<float>(source.Colors[channel], i), filled);
-                ((below * (Vector<float>.One - alpha)) + (mixed * alphaBelow * alpha)).CopyTo(colors, at + i);
+                var alphaBelow = new Vector<float>(target.Alpha, at + i);
+                var color = new Vector<float>(sourceColors, i);
+                var mixed = default(TFunction).Blend(Straighten(below, alphaBelow), color, filled);
+                Join(below, alphaBelow, color * filled, mixed, new Vector<float>(source.Alpha, i), isInside).CopyTo(colors, at + i);
             }
         }
     }

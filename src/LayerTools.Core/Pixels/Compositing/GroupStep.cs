@@ -1,4 +1,3 @@
-using System.Numerics;
 using LayerTools.Model;
 
 namespace LayerTools.Pixels.Compositing;
@@ -16,38 +15,12 @@ internal sealed class GroupStep(Bounds area, IReadOnlyList<DrawStep> steps, Comp
         for (var x = Area.Left; x < Area.Right; x += Workspace.PieceLength)
         {
             var count = Math.Min(Workspace.PieceLength, Area.Right - x);
-            if (IsTransparent(together.Alpha.AsSpan(x - together.Left, count))) continue;
-            Straighten(together, x - together.Left, piece, count);
+            if (together.IsTransparent(x - together.Left, count)) continue;
+            together.StraightenTo(x - together.Left, piece, count);
             piece.Left = x;
             composition.Draw(target, piece, y, count, workspace);
         }
 
         workspace.Return(together);
-    }
-
-    internal static bool IsTransparent(ReadOnlySpan<float> alpha)
-    {
-        foreach (var value in alpha)
-        {
-            if (value != 0f) return false;
-        }
-
-        return true;
-    }
-
-    /// <summary>Takes pixels out of premultiplication, so that a group mixes as a layer does.</summary>
-    internal static void Straighten(PixelRow premultiplied, int at, PixelRow straight, int count)
-    {
-        for (var i = 0; i < count; i += Vector<float>.Count)
-        {
-            var alpha = new Vector<float>(premultiplied.Alpha, at + i);
-            var isSeen = Vector.GreaterThan(alpha, Vector<float>.Zero);
-            alpha.CopyTo(straight.Alpha, i);
-            for (var channel = 0; channel < straight.Colors.Length; channel++)
-            {
-                var color = new Vector<float>(premultiplied.Colors[channel], at + i) / alpha;
-                Vector.ConditionalSelect(isSeen, color, Vector<float>.Zero).CopyTo(straight.Colors[channel], i);
-            }
-        }
     }
 }

@@ -27,16 +27,6 @@ internal sealed class NormalBlender : Blender
         }
     }
 
-    /// <summary>αo = αb + αs·(1 − αb), the same for every mode.</summary>
-    public static void MixAlpha(float[] target, int at, float[] source, int count)
-    {
-        for (var i = 0; i < count; i += Vector<float>.Count)
-        {
-            var below = new Vector<float>(target, at + i);
-            (below + (new Vector<float>(source, i) * (Vector<float>.One - below))).CopyTo(target, at + i);
-        }
-    }
-
     private static void Mix(float[] target, int at, float[] source, float[] sourceAlpha, int count)
     {
         for (var i = 0; i < count; i += Vector<float>.Count)

@@ -65,6 +65,36 @@ internal sealed class PixelRow
         Fade(Alpha, other.Alpha, weights, start, count);
     }
 
+    /// <summary>Whether pixels from index <paramref name="at"/> on are all fully transparent.</summary>
+    public bool IsTransparent(int at, int count) => AreZero(Alpha.AsSpan(at, count));
+
+    /// <summary>Whether all of the values are 0.</summary>
+    public static bool AreZero(ReadOnlySpan<float> values)
+    {
+        foreach (var value in values)
+        {
+            if (value != 0f) return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>Takes pixels of this premultiplied row, from index <paramref name="at"/> on, out of premultiplication, so that they mix as a layer's do; into the beginning of another row.</summary>
+    public void StraightenTo(int at, PixelRow straight, int count)
+    {
+        for (var i = 0; i < count; i += Vector<float>.Count)
+        {
+            var alpha = new Vector<float>(Alpha, at + i);
+            var isSeen = Vector.GreaterThan(alpha, Vector<float>.Zero);
+            alpha.CopyTo(straight.Alpha, i);
+            for (var channel = 0; channel < straight.Colors.Length; channel++)
+            {
+                var color = new Vector<float>(Colors[channel], at + i) / alpha;
+                Vector.ConditionalSelect(isSeen, color, Vector<float>.Zero).CopyTo(straight.Colors[channel], i);
+            }
+        }
+    }
+
     private static void Fade(float[] from, float[] to, float[] weights, int start, int count)
     {
         for (var i = start; i < start + count; i++) from[i] += (to[i] - from[i]) * weights[i];

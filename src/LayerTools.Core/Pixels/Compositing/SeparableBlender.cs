@@ -8,26 +8,13 @@ internal sealed class SeparableBlender<TFunction> : Blender
 {
     public override void DrawOver(PixelRow target, int at, PixelRow source, int count)
     {
-        for (var channel = 0; channel < target.Colors.Length; channel++)
-        {
-            var colors = target.Colors[channel];
-            var sourceColors = source.Colors[channel];
-            for (var i = 0; i < count; i += Vector<float>.Count)
-            {
-                var alpha = new Vector<float>(source.Alpha, i);
-                var below = new Vector<float>(colors, at + i);
-                var alphaBelow = new Vector<float>(target.Alpha, at + i);
-                var color = new Vector<float>(sourceColors, i);
-                var mixed = default(TFunction).Blend(Straighten(below, alphaBelow), color);
-                var seen = (color * (Vector<float>.One - alphaBelow)) + (mixed * alphaBelow);
-                ((below * (Vector<float>.One - alpha)) + (seen * alpha)).CopyTo(colors, at + i);
-            }
-        }
-
-        NormalBlender.MixAlpha(target.Alpha, at, source.Alpha, count);
+        Mix(target, at, source, count, isInside: false);
+        MixAlpha(target.Alpha, at, source.Alpha, count);
     }
 
-    public override void DrawInside(PixelRow target, int at, PixelRow source, int count)
+    public override void DrawInside(PixelRow target, int at, PixelRow source, int count) => Mix(target, at, source, count, isInside: true);
+
+    private static void Mix(PixelRow target, int at, PixelRow source, int count, bool isInside)
     {
         for (var channel = 0; channel < target.Colors.Length; channel++)
         {
@@ -35,11 +22,11 @@ internal sealed class SeparableBlender<TFunction> : Blender
             var sourceColors = source.Colors[channel];
             for (var i = 0; i < count; i += Vector<float>.Count)
             {
-                var alpha = new Vector<float>(source.Alpha, i);
                 var below = new Vector<float>(colors, at + i);
                 var alphaBelow = new Vector<float>(target.Alpha, at + i);
-                var mixed = default(TFunction).Blend(Straighten(below, alphaBelow), new Vector<float>(sourceColors, i));
-                ((below * (Vector<float>.One - alpha)) + (mixed * alphaBelow * alpha)).CopyTo(colors, at + i);
+                var color = new Vector<float>(sourceColors, i);
+                var mixed = default(TFunction).Blend(Straighten(below, alphaBelow), color);
+                Join(below, alphaBelow, color, mixed, new Vector<float>(source.Alpha, i), isInside).CopyTo(colors, at + i);
             }
         }
     }

@@ -43,7 +43,7 @@ internal sealed class EffectsStep(LayerEffects effects, IReadOnlyList<DrawStep> 
 
     private static bool IsInterior(Effect effect) => effect is FillEffect or ShadeEffect { IsInward: true, IsHalo: true };
 
-    private static bool IsEmpty(float[] weights, int count) => GroupStep.IsTransparent(weights.AsSpan(0, count));
+    private static bool IsEmpty(float[] weights, int count) => PixelRow.AreZero(weights.AsSpan(0, count));
 
     /// <summary>Reads an effect's paint, as opaque as its plane says, into the piece; false if it is not seen here.</summary>
     private static bool TryRead(PlacedEffect item, ShapePlane? plane, int y, int x, int count, Workspace workspace)
@@ -130,7 +130,7 @@ internal sealed class EffectsStep(LayerEffects effects, IReadOnlyList<DrawStep> 
     {
         var piece = workspace.Piece;
         piece.Left = x;
-        GroupStep.Straighten(together, x - together.Left, piece, count);
+        together.StraightenTo(x - together.Left, piece, count);
         if (within.Count > 0) MixWithin(y, x, count, workspace);
         if (seeThrough is null) piece.Alpha.AsSpan(0, count).Fill(fillOpacity);
         else seeThrough.ReadAlpha(piece.Alpha.AsSpan(0, count), y, x);
