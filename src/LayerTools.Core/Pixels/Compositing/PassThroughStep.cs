@@ -6,6 +6,9 @@ namespace LayerTools.Pixels.Compositing;
 /// <summary>A group whose layers mix with what lies below it one by one. Its opacity and mask fade between the picture without the group and the picture with it.</summary>
 internal sealed class PassThroughStep(Bounds area, IReadOnlyList<DrawStep> steps, Composition fade) : DrawStep(area)
 {
+    /// <summary>What the steps may draw on, which can be more than the group's mask leaves.</summary>
+    private readonly Bounds reach = steps.Aggregate(area, (all, step) => all.Union(step.Area));
+
     protected override void DrawRow(PixelRow target, int y, Workspace workspace)
     {
         if (fade.Replaces)
@@ -33,7 +36,16 @@ internal sealed class PassThroughStep(Bounds area, IReadOnlyList<DrawStep> steps
             fade.Limits.Restore(target, at, workspace.Before, count);
         }
 
+        Restore(before, target, reach.Left, Area.Left);
+        Restore(before, target, Area.Right, reach.Right);
         workspace.Return(before);
+    }
+
+    private static void Restore(PixelRow before, PixelRow target, int left, int right)
+    {
+        var start = left - target.Left;
+        for (var channel = 0; channel < target.Colors.Length; channel++) Array.Copy(before.Colors[channel], start, target.Colors[channel], start, right - left);
+        Array.Copy(before.Alpha, start, target.Alpha, start, right - left);
     }
 
     private static void Fade(float[] before, float[] after, int at, float[] weights, int count)
@@ -45,11 +57,11 @@ internal sealed class PassThroughStep(Bounds area, IReadOnlyList<DrawStep> steps
         }
     }
 
-    /// <summary>Copies one vector past the area too, which fading then leaves as it was.</summary>
+    /// <summary>Copies one vector past what is drawn on too, which fading then leaves as it was.</summary>
     private void Copy(PixelRow from, PixelRow to)
     {
-        var start = Area.Left - from.Left;
-        var length = Area.Width + Vector<float>.Count;
+        var start = reach.Left - from.Left;
+        var length = reach.Width + Vector<float>.Count;
         for (var channel = 0; channel < from.Colors.Length; channel++) Array.Copy(from.Colors[channel], start, to.Colors[channel], start, length);
         Array.Copy(from.Alpha, start, to.Alpha, start, length);
     }

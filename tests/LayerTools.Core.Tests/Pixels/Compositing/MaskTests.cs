@@ -27,6 +27,19 @@ public class MaskTests
     public void A_group_can_have_a_vector_mask() =>
         Assert.Equal([255, 0, 0, 255], RenderGrey(Grey(4, 1, Group("Arms", BlendMode.PassThrough, Arm()).Cut(1, 3))));
 
+    [Theory]
+    [InlineData(BlendMode.PassThrough)]
+    [InlineData(BlendMode.Normal)]
+    public void A_group_s_mask_hides_all_that_reaches_past_it(BlendMode mode)
+    {
+        var canvas = new Bounds(0, 0, 90, 1);
+        var group = Group("Arms", mode, Even("Arm", canvas, 0)).Masked(new Bounds(30, 0, 60, 1), 255);
+
+        var picture = RenderGrey(Grey(90, 1, group, Even("Wall", canvas, 100, alpha: 255)));
+
+        Assert.Equal([.. Enumerable.Repeat(100, 30), .. Enumerable.Repeat(0, 30), .. Enumerable.Repeat(100, 30)], picture);
+    }
+
     /// <summary>Far from an edge a feathered mask is as it was; half way through it, half.</summary>
     [Fact]
     public void A_feathered_mask_fades_over_its_edge()
