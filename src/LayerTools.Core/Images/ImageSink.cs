@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using LayerTools.Pixels.Compositing;
+using LayerTools.Pixels.Compositing.Sinks;
 using LayerTools.Pixels.Png;
 
 namespace LayerTools.Images;

@@ -2,7 +2,7 @@ using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Pixels;
 using LayerTools.Pixels.Colors;
-using LayerTools.Pixels.Compositing;
+using LayerTools.Pixels.Compositing.Masks;
 
 namespace LayerTools.Sheets.Parts;
 

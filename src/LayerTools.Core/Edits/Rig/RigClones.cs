@@ -1,5 +1,6 @@
 using LayerTools.Model;
-using LayerTools.Pixels.Compositing;
+using LayerTools.Pixels.Compositing.Blending;
+using LayerTools.Pixels.Compositing.Masks;
 
 namespace LayerTools.Edits.Rig;
 

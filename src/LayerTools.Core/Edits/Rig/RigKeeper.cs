@@ -1,6 +1,6 @@
 using LayerTools.Model;
 using LayerTools.Pixels;
-using LayerTools.Pixels.Compositing;
+using LayerTools.Pixels.Compositing.Blending;
 
 namespace LayerTools.Edits.Rig;
 

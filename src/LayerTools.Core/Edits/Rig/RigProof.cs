@@ -1,6 +1,7 @@
 using LayerTools.Model;
 using LayerTools.Pixels;
 using LayerTools.Pixels.Compositing;
+using LayerTools.Pixels.Compositing.Sinks;
 
 namespace LayerTools.Edits.Rig;
 

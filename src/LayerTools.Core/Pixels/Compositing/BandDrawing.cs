@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Runtime.ExceptionServices;
+using LayerTools.Pixels.Compositing.Sinks;
 
 namespace LayerTools.Pixels.Compositing;
 

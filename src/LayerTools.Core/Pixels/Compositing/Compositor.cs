@@ -1,5 +1,6 @@
 using LayerTools.Model;
 using LayerTools.Pixels.Colors;
+using LayerTools.Pixels.Compositing.Sinks;
 
 namespace LayerTools.Pixels.Compositing;
 

@@ -2,6 +2,7 @@ using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Pixels.Colors;
 using LayerTools.Pixels.Compositing.Adjustments;
+using LayerTools.Pixels.Compositing.Blending;
 using LayerTools.Pixels.Compositing.Effects;
 using LayerTools.Pixels.Compositing.Fills;
 

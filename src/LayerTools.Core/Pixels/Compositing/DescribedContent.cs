@@ -1,6 +1,7 @@
 using LayerTools.Model;
 using LayerTools.Model.Fills;
 using LayerTools.Pixels.Compositing.Fills;
+using LayerTools.Pixels.Compositing.Masks;
 
 namespace LayerTools.Pixels.Compositing;
 

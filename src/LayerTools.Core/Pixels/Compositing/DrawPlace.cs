@@ -1,3 +1,5 @@
+using LayerTools.Pixels.Compositing.Blending;
+
 namespace LayerTools.Pixels.Compositing;
 
 /// <summary>How a layer stands among its neighbours.</summary>

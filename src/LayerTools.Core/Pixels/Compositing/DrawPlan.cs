@@ -1,8 +1,11 @@
 using LayerTools.Model;
 using LayerTools.Pixels.Colors;
 using LayerTools.Pixels.Compositing.Adjustments;
+using LayerTools.Pixels.Compositing.Blending;
 using LayerTools.Pixels.Compositing.Effects;
 using LayerTools.Pixels.Compositing.Fills;
+using LayerTools.Pixels.Compositing.Masks;
+using LayerTools.Pixels.Compositing.Steps;
 
 namespace LayerTools.Pixels.Compositing;
 

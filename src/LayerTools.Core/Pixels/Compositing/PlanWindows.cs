@@ -1,4 +1,5 @@
 using LayerTools.Model;
+using LayerTools.Pixels.Compositing.Masks;
 
 namespace LayerTools.Pixels.Compositing;
 

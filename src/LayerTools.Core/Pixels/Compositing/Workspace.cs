@@ -1,5 +1,7 @@
 using System.Numerics;
 using LayerTools.Model;
+using LayerTools.Pixels.Compositing.Masks;
+using LayerTools.Pixels.Compositing.Steps;
 
 namespace LayerTools.Pixels.Compositing;
 

@@ -2,6 +2,7 @@ using System.Buffers.Binary;
 using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Pixels.Compositing;
+using LayerTools.Pixels.Compositing.Blending;
 using LayerTools.Tests.Support;
 using Xunit;
 using static LayerTools.Tests.Pixels.Compositing.Picture;

@@ -4,6 +4,7 @@ using LayerTools.Formats.Psd;
 using LayerTools.Model;
 using LayerTools.Model.Adjustments;
 using LayerTools.Pixels.Compositing;
+using LayerTools.Pixels.Compositing.Masks;
 using LayerTools.Tests.Support;
 using Xunit;
 

@@ -1,5 +1,7 @@
 using System.Numerics;
 using LayerTools.Model.Effects;
+using LayerTools.Pixels.Compositing.Blending;
+using LayerTools.Pixels.Compositing.Steps;
 
 namespace LayerTools.Pixels.Compositing.Effects;
 

@@ -1,6 +1,7 @@
 using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Model.Effects;
+using LayerTools.Pixels.Compositing.Blending;
 using LayerTools.Pixels.Compositing.Fills;
 
 namespace LayerTools.Pixels.Compositing.Effects;

@@ -1,4 +1,5 @@
 using LayerTools.Model.Effects;
+using LayerTools.Pixels.Compositing.Blending;
 
 namespace LayerTools.Pixels.Compositing.Effects;
 

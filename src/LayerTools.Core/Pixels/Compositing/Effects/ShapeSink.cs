@@ -1,4 +1,5 @@
 using LayerTools.Model;
+using LayerTools.Pixels.Compositing.Sinks;
 
 namespace LayerTools.Pixels.Compositing.Effects;
 

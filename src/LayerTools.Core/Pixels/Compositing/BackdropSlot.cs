@@ -1,4 +1,0 @@
-namespace LayerTools.Pixels.Compositing;
-
-/// <summary>A place of each thread where a row is kept as it was at some moment, for layers that cut through to it.</summary>
-internal sealed class BackdropSlot;
