@@ -41,7 +41,7 @@ internal sealed class ImageJob
         target.Write(pictures.Count + 1, manifest.ToCsv());
         target.Write(pictures.Count + 2, manifest.ToJson());
         cancellation.ThrowIfCancellationRequested();
-        return new ImageResult(target.Commit(), pictures.Count, [.. ImageNotes.Sum(entries)]);
+        return new ImageResult(target.Commit(), pictures.Count, [.. ImageNotes.Sum(entries), .. ImageNotes.FindProfileNotes(file)]);
     }
 
     /// <summary>Groups and adjustments have no pixels of their own.</summary>

@@ -1,4 +1,5 @@
 using LayerTools.Model;
+using LayerTools.Pixels;
 using LayerTools.Pixels.Compositing;
 using LayerTools.Pixels.Compositing.Masks;
 
@@ -27,6 +28,14 @@ internal static class ImageNotes
         if (layer.IsGroup && LayerMasks.Find(layer) is { Stored: not null } or { Path: not null }) found.Insert(0, "mask of the group");
         if (!layer.IsGroup && layer.Kind != LayerKind.Adjustment && CompositorSupport.FindContentReason(layer) is { } reason) found.Insert(0, reason);
         return found;
+    }
+
+    /// <summary>What is lost of the file's colours: the pictures' encoder cannot write a profile, so that they will be taken for sRGB.</summary>
+    public static IEnumerable<string> FindProfileNotes(LayerFile file)
+    {
+        if (file.ColorMode != ColorMode.Rgb || file.BitDepth == 32) yield break;
+        using var reader = new PixelReader(file);
+        if (reader.ReadProfile() is { IsSrgb: false }) yield return "The file's colour profile is not in the pictures; where colours must match exactly, assign it to them.";
     }
 
     /// <summary>A sentence for each thing that is missing somewhere.</summary>

@@ -1,12 +1,11 @@
 using System.Runtime.InteropServices;
 using LayerTools.Pixels.Compositing;
 using LayerTools.Pixels.Compositing.Sinks;
-using LayerTools.Pixels.Png;
 
 namespace LayerTools.Images;
 
-/// <summary>Writes a picture as PNG while it is drawn.</summary>
-internal sealed class ImageSink(PngWriter png, RgbaPacker packer, int width) : IRowSink
+/// <summary>Fills a picture while it is drawn.</summary>
+internal sealed class ImageSink(PngPicture png, RgbaPacker packer, int width) : IRowSink
 {
     private int[] packed = [];
     private int bandTop;

@@ -71,7 +71,7 @@ public static class LayerImages
         target.Write(0, stream => draw(source, stream));
         cancellation.ThrowIfCancellationRequested();
         options.Progress?.Invoke(1, 1);
-        return new ImageResult(target.Commit(), 1, warnings);
+        return new ImageResult(target.Commit(), 1, [.. warnings, .. ImageNotes.FindProfileNotes(file)]);
     }
 
     private static LayeredFileException Refuse(LayerFile file, string section, string problem, string remedy) => new(LayeredFileErrorKind.NotSupported, file.Path, section, -1, problem, remedy);

@@ -3,7 +3,6 @@ using LayerTools.Formats;
 using LayerTools.Model;
 using LayerTools.Pixels;
 using LayerTools.Pixels.Compositing;
-using LayerTools.Pixels.Png;
 
 namespace LayerTools.Images;
 
@@ -13,20 +12,15 @@ internal sealed class PictureFile : IDisposable
     /// <summary>No canvas is larger (PSD File Formats Specification, 'File Header Section').</summary>
     private const int LongestSide = 300_000;
 
-    /// <summary>Larger ones are rare, and every part would carry one.</summary>
-    private const int LargestProfile = 1 << 20;
-
     private readonly LayerFile file;
     private readonly ReadLimits limits;
     private readonly PixelReader reader;
-    private readonly byte[]? profile;
 
     public PictureFile(LayerFile file, ReadLimits limits)
     {
         this.file = file;
         this.limits = limits;
         reader = new PixelReader(file, limits);
-        profile = ReadProfile();
     }
 
     /// <summary>Draws layers.</summary>
@@ -34,22 +28,22 @@ internal sealed class PictureFile : IDisposable
     public void Draw(CompositeOptions options, Bounds area, string section, Stream target)
     {
         EnsureReasonable(area, section);
-        using var png = new PngWriter(target, area.Width, area.Height, file.Ppi, profile);
+        using var png = new PngPicture(area.Width, area.Height, file.Ppi);
         new Compositor(file, reader, options with { Area = area }).RenderRows((width, _) => new ImageSink(png, new RgbaPacker(file, reader.CreateConverter(), width), width));
-        png.Complete();
+        png.Save(target);
     }
 
     /// <summary>Writes a picture that is in memory.</summary>
     public void Write(Raster raster, Stream target, CancellationToken cancellation)
     {
-        using var png = new PngWriter(target, raster.Width, raster.Height, file.Ppi, profile);
+        using var png = new PngPicture(raster.Width, raster.Height, file.Ppi);
         for (var y = 0; y < raster.Height; y++)
         {
             cancellation.ThrowIfCancellationRequested();
             png.WriteRow(raster.Row(y));
         }
 
-        png.Complete();
+        png.Save(target);
     }
 
     /// <exception cref="LayeredFileException">The picture is larger than a limit.</exception>
@@ -71,12 +65,4 @@ internal sealed class PictureFile : IDisposable
     public void Dispose() => reader.Dispose();
 
     private LayeredFileException Refuse(string section, string problem, string remedy) => new(LayeredFileErrorKind.LimitExceeded, file.Path, section, -1, problem, remedy);
-
-    /// <summary>Colours that are not turned into others on the way keep the profile that they are meant by.</summary>
-    private byte[]? ReadProfile()
-    {
-        if (file.ColorMode != ColorMode.Rgb || file.BitDepth == 32 || file.Detail.ColorProfile is not { Length: > 0 and <= LargestProfile } stored) return null;
-        using var opened = new OpenedSources();
-        return stored.ReadAll(opened);
-    }
 }

@@ -10,12 +10,12 @@ internal sealed class ChecksummedDeflater : WriteOnlyStream
     private readonly DeflateStream deflater;
     private readonly Adler32 checksum = new();
 
-    public ChecksummedDeflater(Stream packed, CompressionLevel level)
+    public ChecksummedDeflater(Stream packed)
     {
         this.packed = packed;
         packed.WriteByte(0x78);
         packed.WriteByte(0x9C);
-        deflater = new DeflateStream(packed, level, leaveOpen: true);
+        deflater = new DeflateStream(packed, CompressionLevel.Optimal, leaveOpen: true);
     }
 
     public override void Write(byte[] buffer, int offset, int count)

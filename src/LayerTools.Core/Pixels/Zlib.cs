@@ -1,4 +1,6 @@
+#if NET8_0_OR_GREATER
 using System.IO.Compression;
+#endif
 using LayerTools.Errors;
 using LayerTools.Model;
 
@@ -7,10 +9,6 @@ namespace LayerTools.Pixels;
 /// <summary>zlib streams (RFC 1950) of deflated bytes (RFC 1951).</summary>
 internal static class Zlib
 {
-#if NET8_0_OR_GREATER
-    private static readonly object? LevelTwo = CreateLevelTwo();
-#endif
-
     /// <summary>Unpacks exactly as many bytes as the output holds, however many more there are.</summary>
     /// <exception cref="LayeredFileException">The bytes are no zlib stream, or make fewer bytes.</exception>
     public static void Inflate(byte[] packed, Span<byte> output)
@@ -63,33 +61,10 @@ internal static class Zlib
 #if NET8_0_OR_GREATER
         return new ZLibStream(packed, CompressionLevel.Optimal, leaveOpen: true);
 #else
-        return new ChecksummedDeflater(packed, CompressionLevel.Optimal);
-#endif
-    }
-
-    /// <summary>As <see cref="OpenDeflater"/>, several times faster and somewhat less tight.</summary>
-    public static Stream OpenFastDeflater(Stream packed)
-    {
-#if NET8_0_OR_GREATER
-        return LevelTwo is { } options
-            ? (Stream)Activator.CreateInstance(typeof(ZLibStream), packed, options, true)!
-            : new ZLibStream(packed, CompressionLevel.Fastest, leaveOpen: true);
-#else
-        return new ChecksummedDeflater(packed, CompressionLevel.Fastest);
+        return new ChecksummedDeflater(packed);
 #endif
     }
 
     private static LayeredFileException Damaged(string problem, Exception? inner) =>
         new(LayeredFileErrorKind.Damaged, null, "ZIP data", -1, problem, "Restore the file from a backup.", inner);
-
-#if NET8_0_OR_GREATER
-    /// <summary>From .NET 9 on level 1 packs a third less tightly than level 2, which costs little more (measured on a figure's parts); only an options object, which .NET 8 lacks, can ask for it.</summary>
-    private static object? CreateLevelTwo()
-    {
-        if (typeof(ZLibStream).Assembly.GetType("System.IO.Compression.ZLibCompressionOptions") is not { } type) return null;
-        var options = Activator.CreateInstance(type)!;
-        type.GetProperty("CompressionLevel")!.SetValue(options, 2);
-        return options;
-    }
-#endif
 }

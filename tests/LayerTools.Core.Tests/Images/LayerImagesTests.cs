@@ -169,7 +169,7 @@ public class LayerImagesTests(ITestOutputHelper output)
     }
 
     [Theory]
-    [InlineData(40_000, 60_000, "2400 megapixels; the limit is 2000")]
+    [InlineData(40_000, 60_000, "2400 megapixels; the limit is 500")]
     [InlineData(1, 2_000_000, "1 x 2000000 px")]
     public void Pictures_beyond_a_limit_are_refused_before_anything_is_drawn(int width, int height, string problem)
     {

@@ -14,6 +14,9 @@ internal sealed class ColorProfile(byte[] bytes)
     /// <summary>Whether device colours are cyan, magenta, yellow and black.</summary>
     public bool IsOfInks => HasCode(DeviceOffset, "CMYK");
 
+    /// <summary>Whether it calls itself a profile of sRGB, in its description of either kind.</summary>
+    public bool IsSrgb => FindTag("desc") is var description && (description.IndexOf("sRGB"u8) >= 0 || description.IndexOf("\0s\0R\0G\0B"u8) >= 0);
+
     /// <summary>Whether tables lead to L*a*b*.</summary>
     public bool MeetsInLab => HasCode(MeetingOffset, "Lab ");
 
