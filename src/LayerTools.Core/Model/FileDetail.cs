@@ -14,6 +14,9 @@ internal abstract class FileDetail
     /// <summary>The embedded colour profile (ICC.1); null if there is none.</summary>
     public virtual ByteSource? ColorProfile => null;
 
+    /// <summary>How many channels the file has beside colours and transparency, such as saved selections.</summary>
+    public virtual int ExtraChannelCount => 0;
+
     /// <summary>The palette of a file of indexed colours: 256 reds, 256 greens, 256 blues; null if there is none.</summary>
     public virtual ByteSource? Palette => null;
 

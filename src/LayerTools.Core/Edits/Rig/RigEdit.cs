@@ -54,6 +54,7 @@ public sealed class RigEdit : LayerEdit
         var entries = baker.Entries.ToList();
         Parts = [.. entries.Select(entry => Describe(file, entry, difference))];
         var warnings = FindWarnings(entries).ToList();
+        if (baker.IsConverted && file.Detail.ExtraChannelCount is > 0 and var extra) warnings.Add(FormattableString.Invariant($"The file's colours or depth change; {extra} channels beside colours and transparency are left out."));
         if (difference.Largest > Tolerance)
         {
             var names = string.Join(", ", proof.FindResponsible(difference, entries, Tolerance).Select(entry => $"'{entry.Source.LayerPath}'"));

@@ -48,6 +48,15 @@ internal sealed class PsdFileDetail : FileDetail
 
     public override int? TransparentIndex => Find(PsdResource.TransparentIndex)?.Data is MemoryBytes { Bytes: { Length: >= 2 } bytes } ? BinaryPrimitives.ReadUInt16BigEndian(bytes) : null;
 
+    public override int ExtraChannelCount
+    {
+        get
+        {
+            var colors = (ColorMode)Header.Mode switch { ColorMode.Rgb or ColorMode.Lab => 3, ColorMode.Cmyk => 4, ColorMode.Multichannel => Header.Channels, _ => 1 };
+            return Math.Max(0, Header.Channels - colors - (LayerInfo is { FirstAlphaIsTransparency: true } ? 1 : 0));
+        }
+    }
+
     public override ByteSource? ColorProfile => Find(PsdResource.ColorProfile)?.Data;
 
     public IReadOnlyList<PsdRecord> Closings { get; set; } = [];

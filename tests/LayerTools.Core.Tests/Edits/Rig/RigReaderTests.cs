@@ -1,6 +1,7 @@
 using ImageMagick;
 using LayerTools.Edits.Rig;
 using LayerTools.Formats;
+using LayerTools.Formats.Psd;
 using LayerTools.Model;
 using LayerTools.Pixels;
 using LayerTools.Tests.Support;
@@ -22,7 +23,7 @@ public sealed class RigReaderTests : IDisposable
     public void Dispose() => folder.Dispose();
 
     [Fact]
-    public void Masks_clipping_and_a_blend_mode_look_the_same_to_another_reader()
+    public void Masks_clipping_a_blend_mode_and_an_effect_look_the_same_to_another_reader()
     {
         var file = LayerFiles.Create(folder["figure.psd"], new NewFileOptions { Width = Width, Height = Height });
         foreach (var layer in file.GetLayers().ToList()) layer.Detach();
@@ -34,6 +35,7 @@ public sealed class RigReaderTests : IDisposable
         file.Find("Shade").BlendMode = BlendMode.Multiply;
         Masked(file, Painted(file, "Body", new Bounds(8, 10, 34, 28), 60, 120, 220), new Bounds(8, 10, 34, 28), 55, outside: 255).Mask!.Flags = LayerMask.InvertedFlag;
         Masked(file, Painted(file, "Arm", new Bounds(24, 3, 39, 26), 30, 180, 90), new Bounds(24, 3, 39, 26), 0, outside: 0).Mask!.Flags = LayerMask.DisabledFlag;
+        GiveEffect(file.Find("Arm"));
         Painted(file, "Backdrop", new Bounds(0, 0, Width, Height), 119, 119, 119);
         file.Renumber();
         LayerFiles.Save(file, folder["figure.psd"], new SaveOptions());
@@ -115,6 +117,15 @@ public sealed class RigReaderTests : IDisposable
         return layer;
     }
 
+    /// <summary>The effect of a fixture that was built byte by byte: one colour over the layer.</summary>
+    private static void GiveEffect(Layer layer)
+    {
+        var source = LayerFiles.Read(SharedFiles.Fixtures.Single(path => Path.GetFileName(path) == "effects-lrfx.psd"));
+        var effect = source.GetLayers().SelectMany(other => ((PsdLayerDetail)other.Detail).Record.Blocks).First(block => block.Key == PsdKey.Parse("lrFX"));
+        var detail = (PsdLayerDetail)layer.Detail;
+        detail.Record = detail.Record with { Blocks = [.. detail.Record.Blocks, effect] };
+    }
+
     private static Plane Even(LayerFile file, PlaneRole role, Bounds bounds, byte value) =>
         PlanePacker.Pack(role, Compression.PackBits, bounds.Width, bounds.Height, 8, file.Format, (_, row) => row.Fill(value), file.Spool);
 
@@ -138,7 +149,9 @@ public sealed class RigReaderTests : IDisposable
     {
         var picture = new double[4];
         bool In(int left, int top, int right, int bottom) => x >= left && x < right && y >= top && y < bottom;
-        if (In(24, 3, 39, 26)) Over(picture, 30, 180, 90, 1);
+        // The effect lays pure red with an opacity of 192 over the arm.
+        const double Effect = 192 / 255.0;
+        if (In(24, 3, 39, 26)) Over(picture, (30 * (1 - Effect)) + (255 * Effect), 180 * (1 - Effect), 90 * (1 - Effect), 1);
         if (In(8, 10, 34, 28))
         {
             // The inverted mask of 55 leaves 200; the shade multiplies inside of the body.
