@@ -5,13 +5,15 @@
     Author = 'LayerTools contributors'
     CompanyName = 'LayerTools contributors'
     Copyright = 'Copyright (c) LayerTools contributors. MIT licence.'
-    Description = 'Batch work on layered art files (PSD, PSB): read trees, rename in bulk, mirror left parts to the right, sum up what is finished, write contact sheets, and save without ever damaging an original.'
+    Description = 'Batch work on layered art files (PSD, PSB): read trees, rename in bulk, mirror left parts to the right, sum up what is finished, write contact sheets and pictures of parts, and save without ever damaging an original.'
     PowerShellVersion = '5.1'
     CompatiblePSEditions = @('Desktop', 'Core')
     DotNetFrameworkVersion = '4.7.2'
     FormatsToProcess = @('LayerTools.Format.ps1xml')
     CmdletsToExport = @(
+        'ConvertTo-RigFile'
         'Copy-LayerMirror'
+        'Export-LayerImage'
         'Export-LayerSheet'
         'Format-LayerTree'
         'Get-Layer'

@@ -22,6 +22,7 @@ internal static class Comparison
         var tree = MeasureTree(path);
         var (copy, save) = MeasureSave(path);
         var (mirror, mirrored) = MeasureMirror(path);
+        var (images, imageBytes) = MeasureImages(path);
         var result = new
         {
             Layers = layers,
@@ -32,6 +33,9 @@ internal static class Comparison
             SaveMs = save,
             MirrorMs = mirror,
             Mirrored = mirrored,
+            CompositeMs = MeasureComposite(path),
+            ImagesMs = images,
+            ImageBytes = imageBytes,
         };
         Console.WriteLine(JsonSerializer.Serialize(result, camelCase));
     }
@@ -93,6 +97,29 @@ internal static class Comparison
         }
 
         return (best, mirrored);
+    }
+
+    private static double MeasureComposite(string path)
+    {
+        var file = Work.ReadTree(path);
+        WarmUp(() => Work.Composite(file));
+        return Enumerable.Range(0, Runs).Min(_ => Time(() => Work.Composite(file)));
+    }
+
+    private static (double Milliseconds, long Bytes) MeasureImages(string path)
+    {
+        var folder = Directory.CreateTempSubdirectory("layertools-bench-").FullName;
+        try
+        {
+            var file = Work.ReadTree(path);
+            var bytes = 0L;
+            WarmUp(() => bytes = Work.WriteImages(file, folder));
+            return (Median([.. Enumerable.Range(0, Runs).Select(_ => Time(() => Work.WriteImages(file, folder)))]), bytes);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     private static Bounds Reflect(Bounds bounds, int width) => new(width - bounds.Right, bounds.Top, width - bounds.Left, bounds.Bottom);

@@ -1,5 +1,8 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
 using LayerTools.Benchmarks;
 
 if (args is ["compare", var path]) Comparison.Print(Path.GetFullPath(path));
+else if (args is ["composite-memory", var drawn]) CompositeMemory.Print(Path.GetFullPath(drawn));
+else if (args is ["magick", var read, var bytes]) MagickComparison.Print(Path.GetFullPath(read), long.Parse(bytes, CultureInfo.InvariantCulture));
 else BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

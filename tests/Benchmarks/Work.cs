@@ -1,6 +1,9 @@
 using LayerTools.Edits;
 using LayerTools.Formats;
+using LayerTools.Images;
 using LayerTools.Model;
+using LayerTools.Pixels;
+using LayerTools.Pixels.Compositing;
 
 namespace LayerTools.Benchmarks;
 
@@ -34,5 +37,19 @@ internal static class Work
         var plan = new MirrorEdit().Plan(file, [.. file.GetLayers()]);
         plan.Apply();
         return plan.Results ?? [];
+    }
+
+    /// <summary>Reads the channels of all visible layers and draws them together, as RGBA in memory.</summary>
+    public static Raster Composite(LayerFile file)
+    {
+        using var reader = new PixelReader(file);
+        return new Compositor(file, reader).RenderWhole();
+    }
+
+    /// <summary>Reads every part and writes it as PNG, with its list; returns the bytes of the pictures.</summary>
+    public static long WriteImages(LayerFile file, string folder)
+    {
+        var result = LayerImages.Write(file, [.. file.GetLayers()], folder, new ImageOptions { Force = true });
+        return result.Paths.Take(result.PictureCount).Sum(path => new FileInfo(path).Length);
     }
 }

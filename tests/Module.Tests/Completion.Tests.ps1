@@ -23,8 +23,11 @@ Describe 'Completion' {
         @{ Line = 'Get-Layer missing.psd -Kind p'; Expected = 'Pixel', 'Placed' }
         @{ Line = 'Get-Layer hero.psd -Side '; Expected = 'Left', 'None', 'Right' }
         @{ Line = 'Get-LayerFile hero.psd | Set-Layer -Mark g'; Expected = 'Gray', 'Green' }
+        @{ Line = 'Get-LayerFile hero.psd | Export-LayerImage parts -Name Bo'; Expected = @("'Body'") }
         @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -Name Bo'; Expected = @("'Body'") }
         @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -Background c'; Expected = @('checker') }
+        @{ Line = 'Get-LayerFile hero.psd | ConvertTo-RigFile -Keep Bo'; Expected = @("'Body'") }
+        @{ Line = 'Get-LayerFile hero.psd | ConvertTo-RigFile -Clipping '; Expected = 'Cut', 'Merge' }
     ) {
         Complete $Line | Should -Be $Expected
     }

@@ -56,17 +56,24 @@ Describe 'Loading' {
         Copy-Item "$folder/*" $other -Recurse
         Remove-Item "$other/net8.0" -Recurse
         Rename-Item "$other/netstandard2.0" 'net8.0'
-        $result = Invoke-NewSession -Arguments "$other", $fixture -Script {
-            param($Module, $File)
+        $result = Invoke-NewSession -Arguments "$other", $fixture, (Join-Path $TestDrive 'pictures') -Script {
+            param($Module, $File, $Pictures)
             Import-Module $Module
             $read = Get-LayerFile $File
+            $written = $read | Export-LayerImage $Pictures
+            $list = Get-Content -LiteralPath $written[-1].FullName -Raw | ConvertFrom-Json
+            $loaded = [AppDomain]::CurrentDomain.GetAssemblies() | Where-Object { $_.GetName().Name -eq 'System.Text.Json' } | ForEach-Object Location
             [pscustomobject]@{
+                Listed = @($list.layers).Count
+                OwnJson = @($loaded -like "$Module*").Count
                 Layers = $read.LayerCount
                 Framework = $read.GetType().Assembly.GetCustomAttributes([Runtime.Versioning.TargetFrameworkAttribute], $false)[0].FrameworkName
             }
         }
         $result.Framework | Should -Be '.NETStandard,Version=v2.0'
         $result.Layers | Should -Be (Get-LayerFile $fixture).LayerCount
+        $result.Listed | Should -Be $result.Layers
+        $result.OwnJson | Should -Be 1 -Because 'the library that the framework lacks comes from the module''s folder, in its own context'
     }
 
     It 'works again with -Force, and after Remove-Module' {

@@ -82,7 +82,7 @@ public sealed class CanvasEdit : LayerEdit
         const string Remedy = "Choose a smaller shift.";
         foreach (var layer in file.GetLayers())
         {
-            var areas = new[] { layer.Bounds, layer.Mask?.Bounds ?? Bounds.Empty, layer.Mask?.CombinedBounds ?? Bounds.Empty };
+            var areas = new[] { layer.Bounds, layer.Mask?.Bounds ?? Bounds.Empty, layer.Mask?.PaintedBounds ?? Bounds.Empty };
             if (!areas.All(area => CanShift(area, right, down))) refusal.Add($"'{layer.LayerPath}' would leave the range of coordinates", Remedy);
         }
 
@@ -108,7 +108,7 @@ public sealed class CanvasEdit : LayerEdit
             if (layer.Mask is { } mask)
             {
                 mask.Bounds = Move(mask.Bounds, right, down);
-                if (mask.CombinedBounds is { } combined) mask.CombinedBounds = Move(combined, right, down);
+                if (mask.PaintedBounds is { } painted) mask.PaintedBounds = Move(painted, right, down);
             }
 
             layer.Detail.Recanvas(right, down, file.Width, file.Height, width, height);
@@ -127,8 +127,8 @@ public sealed class CanvasEdit : LayerEdit
             .Where(layer => !layer.IsGroup && layer.Bounds.Intersect(before) == layer.Bounds)
             .Where(layer => Move(layer.Bounds, right, down) is var moved && moved.Intersect(after) != moved).ToList();
         var live = file.GetLayers().Where(layer => layer.Kind is LayerKind.Text or LayerKind.Placed && (right, down) != (0, 0)).ToList();
-        if (live.Count > 0) yield return $"Live text and placed content move with their pixels only; a program that renders them anew may put them back: {Relocation.Join(live)}.";
-        if (outside.Count > 0) yield return $"These layers now reach beyond the canvas; their pixels are kept: {Relocation.Join(outside)}.";
+        if (live.Count > 0) yield return $"Live text and placed content move with their pixels only; a program that renders them anew may put them back: {QuotedPaths.Join(live)}.";
+        if (outside.Count > 0) yield return $"These layers now reach beyond the canvas; their pixels are kept: {QuotedPaths.Join(outside)}.";
     }
 
     private static void AddStep(List<EditStep> steps, string property, string old, string @new)

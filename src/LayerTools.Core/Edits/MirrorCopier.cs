@@ -72,7 +72,7 @@ internal sealed class MirrorCopier
         return mask with
         {
             Bounds = Reflect(source, mask.Bounds),
-            CombinedBounds = mask.CombinedBounds is { } combined ? Reflect(source, combined) : null,
+            PaintedBounds = mask.PaintedBounds is { } painted ? Reflect(source, painted) : null,
         };
     }
 

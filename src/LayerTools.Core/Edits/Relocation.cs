@@ -82,8 +82,8 @@ internal sealed class Relocation
     /// <summary>Sentences about what happens beside the move.</summary>
     public IEnumerable<string> DescribeSideEffects()
     {
-        if (TakenAlong.Count > 0) yield return $"Clipped layers go along with their base: {Join(TakenAlong)}.";
-        if (Released.Count > 0) yield return $"Clipped layers leave their base and are no longer clipped: {Join(Released)}.";
+        if (TakenAlong.Count > 0) yield return $"Clipped layers go along with their base: {QuotedPaths.Join(TakenAlong)}.";
+        if (Released.Count > 0) yield return $"Clipped layers leave their base and are no longer clipped: {QuotedPaths.Join(Released)}.";
     }
 
     /// <summary>Moves the layers.</summary>
@@ -93,8 +93,6 @@ internal sealed class Relocation
         foreach (var layer in Layers) layer.Detach();
         for (var i = 0; i < Layers.Count; i++) group.Insert(index + i, Layers[i]);
     }
-
-    public static string Join(IEnumerable<Layer> layers) => string.Join(", ", layers.Select(layer => $"'{layer.LayerPath}'"));
 
     private static string Describe(Layer layer) => Describe(layer.GetParent()?.LayerPath ?? string.Empty, layer.IndexInParent);
 

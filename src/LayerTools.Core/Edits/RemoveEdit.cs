@@ -24,7 +24,7 @@ public sealed class RemoveEdit : LayerEdit
             foreach (var layer in removed) layer.Detach();
         })
         {
-            Warnings = released.Count == 0 ? [] : [$"The base of these layers is removed, so they are no longer clipped: {Relocation.Join(released)}."],
+            Warnings = released.Count == 0 ? [] : [$"The base of these layers is removed, so they are no longer clipped: {QuotedPaths.Join(released)}."],
             Results = [],
         };
     }

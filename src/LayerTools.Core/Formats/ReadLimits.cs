@@ -14,4 +14,7 @@ public sealed record ReadLimits
 
     /// <summary>Most memory, in megabytes of 2^20 bytes, that one layer's or one picture's samples may take unpacked.</summary>
     public int MemoryMegabytes { get; init; } = 2_048;
+
+    /// <summary>Most pixels, in millions, that one picture may have that is written from a layer or a file. Each takes 4 bytes of memory a pixel while it is written.</summary>
+    public int PictureMegapixels { get; init; } = 500;
 }

@@ -40,6 +40,14 @@ public sealed record StatusOptions
         }
     }
 
+    /// <summary>What a layer is for, as its own name says, whatever the groups around it are called.</summary>
+    internal LayerRole TellRole(Layer layer)
+    {
+        if (BackdropName.IsMatch(layer.BaseName)) return LayerRole.Backdrop;
+        if (SketchName.IsMatch(layer.BaseName)) return LayerRole.Sketch;
+        return GuideName.IsMatch(layer.BaseName) ? LayerRole.Guide : LayerRole.Part;
+    }
+
     /// <summary>Words that stand alone or at the end, perhaps with "colour", a number or a word for a copy behind them.</summary>
     private static Regex CreateDefault(string words) => CreatePattern($@"(?:^|\P{{L}})(?:{words})(?:\P{{L}}*(?:colou?r|layer|copy|色|コピー|のコピー))?\P{{L}}*$");
 }

@@ -65,9 +65,7 @@ public sealed class StatusReader(StatusOptions? options = null)
     {
         for (var named = layer; named is not null; named = named.GetParent())
         {
-            if (options.BackdropName.IsMatch(named.BaseName)) return LayerRole.Backdrop;
-            if (options.SketchName.IsMatch(named.BaseName)) return LayerRole.Sketch;
-            if (options.GuideName.IsMatch(named.BaseName)) return LayerRole.Guide;
+            if (options.TellRole(named) is var role and not LayerRole.Part) return role;
         }
 
         return LayerRole.Part;

@@ -144,11 +144,14 @@ public sealed class Layer
 
     internal Plane? FindPlane(PlaneRole role) => Planes.Find(plane => plane.Role == role);
 
+    /// <summary>Whether any colour of the layer's own is stored; live content can do without.</summary>
+    internal bool HasStoredPixels => !Bounds.IsEmpty && Planes.Exists(plane => plane.Role >= PlaneRole.Color0 && plane.StoredLength > 2);
+
     /// <summary>The rectangle that a channel's samples fill.</summary>
     internal Bounds GetPlaneBounds(PlaneRole role) => role switch
     {
         PlaneRole.UserMask => Mask?.Bounds ?? Bounds.Empty,
-        PlaneRole.CombinedMask => Mask?.CombinedBounds ?? Mask?.Bounds ?? Bounds.Empty,
+        PlaneRole.PaintedMask => Mask?.PaintedBounds ?? Mask?.Bounds ?? Bounds.Empty,
         _ => Bounds,
     };
 

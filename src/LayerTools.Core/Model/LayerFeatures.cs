@@ -36,4 +36,7 @@ public enum LayerFeatures
 
     /// <summary>A group with a sheet of its own: it cuts its layers off at the edges and may have a colour behind them.</summary>
     Artboard = 512,
+
+    /// <summary>A shape whose path is stroked, or not filled.</summary>
+    PathStroke = 1024,
 }

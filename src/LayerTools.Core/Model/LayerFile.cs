@@ -36,10 +36,10 @@ public sealed class LayerFile
     public double? Ppi { get; internal set; }
 
     /// <summary>How channels make colours.</summary>
-    public ColorMode ColorMode { get; }
+    public ColorMode ColorMode { get; internal set; }
 
     /// <summary>Bits of one sample: 1, 8, 16 or 32.</summary>
-    public int BitDepth { get; }
+    public int BitDepth { get; internal set; }
 
     /// <summary>x of the centre line, px: half the width, a line and not a pixel column; ends in .5 for an odd width.</summary>
     public double Axis => Width / 2.0;

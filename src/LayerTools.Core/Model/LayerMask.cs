@@ -1,6 +1,9 @@
 namespace LayerTools.Model;
 
-/// <summary>A layer's user mask, without its samples.</summary>
+/// <summary>
+/// A layer's masks, without their samples. Most layers have one channel, -2, painted by hand. Where a vector mask was rendered into that
+/// channel (flag 8), the mask painted by hand has a channel of its own, -3, and a rectangle, default colour and flags of its own.
+/// </summary>
 internal sealed record LayerMask
 {
     public const byte DisabledFlag = 2;
@@ -9,7 +12,7 @@ internal sealed record LayerMask
 
     public const byte RenderedFlag = 8;
 
-    /// <summary>Where the mask has samples, canvas px; outside it has <see cref="DefaultColor"/>.</summary>
+    /// <summary>Where channel -2 has samples, canvas px; outside it has <see cref="DefaultColor"/>.</summary>
     public Bounds Bounds { get; set; }
 
     /// <summary>0 (hides) or 255 (shows).</summary>
@@ -38,12 +41,14 @@ internal sealed record LayerMask
 
     public double? VectorFeather { get; set; }
 
-    /// <summary>Where the combined mask (channel -3) has samples; null where there is none.</summary>
-    public Bounds? CombinedBounds { get; set; }
+    /// <summary>Where the mask painted by hand has samples, if that is channel -3, canvas px; null where there is no such channel.</summary>
+    public Bounds? PaintedBounds { get; set; }
 
-    public byte CombinedDefaultColor { get; set; }
+    /// <summary>The value of channel -3 outside <see cref="PaintedBounds"/>.</summary>
+    public byte PaintedDefaultColor { get; set; }
 
-    public byte CombinedFlags { get; set; }
+    /// <summary>The flag byte of channel -3, as <see cref="Flags"/>.</summary>
+    public byte PaintedFlags { get; set; }
 
     /// <summary>Whether blurring or density changes what the samples say.</summary>
     public bool HasSoftening => UserDensity is not (null or 255) || UserFeather is not (null or 0) || HasVectorSoftening;

@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using LayerTools.Pixels;
 
 namespace LayerTools.Model;
 
@@ -37,7 +36,7 @@ internal sealed class Plane
     /// <summary>The packed bytes after the compression word.</summary>
     public ByteSource Data { get; }
 
-    /// <summary>How the samples are packed, as <see cref="Compression"/> says unless the file is odd; null where that stands in a file and was not read yet.</summary>
+    /// <summary>How the samples are packed, one of the numbers of <c>Compression</c> unless the file is odd; null where that stands in a file and was not read yet.</summary>
     public int? CompressionWord { get; }
 
     /// <summary>Whether there is a compression word at all.</summary>

@@ -1,6 +1,7 @@
 using LayerTools.Errors;
 using LayerTools.Formats;
 using LayerTools.Model;
+using LayerTools.Pixels.Colors;
 
 namespace LayerTools.Pixels;
 
@@ -13,8 +14,13 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
     /// <summary>The longest array the runtime makes.</summary>
     private const long LongestArray = 0x7FFFFFC7;
 
+    private const long LargestProfile = 16 << 20;
+
     private readonly OpenedSources opened = new();
     private readonly ReadLimits limits = limits ?? ReadLimits.Default;
+
+    /// <summary>Whether a byte of each channel is not yet what a screen shows.</summary>
+    public bool NeedsConversion => file.ColorMode is not (ColorMode.Rgb or ColorMode.Grayscale);
 
     /// <summary>
     /// The rows of a layer's channel; null if the layer has no such channel. A channel that stores no samples reads as 0 for
@@ -29,7 +35,7 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
         var blank = plane.Role switch
         {
             PlaneRole.UserMask => layer.Mask?.DefaultColor ?? 0,
-            PlaneRole.CombinedMask => layer.Mask?.CombinedDefaultColor ?? 0,
+            PlaneRole.PaintedMask => layer.Mask?.PaintedDefaultColor ?? 0,
             _ => (byte)0,
         };
         return PlaneRows.Open(plane, layer.GetPlaneBounds(plane.Role), file.BitDepth, file.Format, blank, opened, PlanePlace.Of(layer, plane));
@@ -53,14 +59,18 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
     /// A layer's own pixels without its masks, 8 bits a sample, as large as the layer's rectangle. Layers without alpha are opaque. At 32 bits
     /// the colours are linear light and are encoded as sRGB (IEC 61966-2-1).
     /// </summary>
-    /// <exception cref="LayeredFileException">A channel is damaged, the layer is too large, or the colour mode is neither RGB nor grey.</exception>
+    /// <exception cref="LayeredFileException">A channel is damaged, the layer is too large, or the colours cannot be turned to RGB.</exception>
     public Raster ReadRaster(Layer layer)
     {
         SampleConverter.EnsureSupported(file, SectionOf(layer));
         var bounds = layer.IsGroup || layer.Bounds.IsEmpty ? Bounds.Empty : layer.Bounds;
         var raster = Allocate(layer, 4 * ((long)bounds.Right - bounds.Left), (long)bounds.Bottom - bounds.Top, () => new Raster(bounds.Width, bounds.Height));
         var opaque = layer.FindPlane(PlaneRole.Alpha) is null;
-        if (file.ColorMode == ColorMode.Grayscale)
+        if (NeedsConversion)
+        {
+            Convert(layer, raster);
+        }
+        else if (file.ColorMode == ColorMode.Grayscale)
         {
             Fill(layer, PlaneRole.Color0, raster, [0, 1, 2]);
         }
@@ -75,6 +85,18 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
         else Fill(layer, PlaneRole.Alpha, raster, [3]);
         return raster;
     }
+
+    /// <summary>The file's colour profile; null if it has none.</summary>
+    /// <exception cref="LayeredFileException">The file changed on disk.</exception>
+    public ColorProfile? ReadProfile() =>
+        file.Detail.ColorProfile is { Length: <= LargestProfile } profile ? new ColorProfile(profile.ReadAll(opened)) : null;
+
+    /// <summary>Turns rows of the file's colours to RGB; it can be used from several threads.</summary>
+    /// <exception cref="LayeredFileException">The file changed on disk.</exception>
+    public ColorConverter CreateConverter() => ColorConverter.Create(file, this);
+
+    /// <summary>The bytes of the palette; empty if there is none.</summary>
+    public byte[] ReadPalette() => file.Detail.Palette?.ReadAll(opened) ?? [];
 
     public void Dispose() => opened.Dispose();
 
@@ -93,6 +115,13 @@ internal sealed class PixelReader(LayerFile file, ReadLimits? limits = null) : I
             SampleConverter.ToBytes(samples, bytes, rows.BitDepth, isLight: role >= PlaneRole.Color0);
             foreach (var place in places) SampleConverter.Spread(bytes, raster.Row(y), place);
         }
+    }
+
+    private void Convert(Layer layer, Raster raster)
+    {
+        if (raster.Width == 0 || raster.Height == 0) return;
+        using var rows = new ColorRows(this, layer, raster.Width, CreateConverter());
+        for (var y = 0; y < raster.Height; y++) rows.ReadNext(raster.Row(y));
     }
 
     private T Allocate<T>(Layer layer, long rowBytes, long height, Func<T> create)

@@ -25,7 +25,7 @@ internal sealed record PlanePlace(string? Path, string Section, long Offset)
 
     private static string Name(PlaneRole role) => role switch
     {
-        PlaneRole.CombinedMask => "combined mask",
+        PlaneRole.PaintedMask => "painted mask",
         PlaneRole.UserMask => "user mask",
         PlaneRole.Alpha => "alpha channel",
         _ => FormattableString.Invariant($"colour channel {(int)role}"),

@@ -1,6 +1,7 @@
 using System.Buffers.Binary;
 using LayerTools.Errors;
 using LayerTools.Model;
+using LayerTools.Pixels.Colors;
 
 namespace LayerTools.Pixels;
 
@@ -18,21 +19,24 @@ internal static class SampleConverter
     /// <exception cref="LayeredFileException">The file's colours cannot be shown as RGB.</exception>
     public static void EnsureSupported(LayerFile file, string section)
     {
-        if (file.ColorMode is ColorMode.Rgb or ColorMode.Grayscale && file.BitDepth is 8 or 16 or 32) return;
+        if (ColorConverter.CanConvert(file)) return;
         throw new LayeredFileException(LayeredFileErrorKind.NotSupported, file.Path, section, -1,
             FormattableString.Invariant($"Pixels in colour mode {file.ColorMode} with {file.BitDepth} bits cannot be read yet."),
-            "Convert the file to RGB or Grayscale with 8, 16 or 32 bits.");
+            "Convert the file to RGB with 8, 16 or 32 bits.");
     }
 
     /// <summary>Converts a row.</summary>
     /// <param name="samples">Big-endian samples.</param>
     /// <param name="bytes">One byte for each sample.</param>
-    /// <param name="bitDepth">8, 16 or 32.</param>
+    /// <param name="bitDepth">1, 8, 16 or 32.</param>
     /// <param name="isLight">Whether the samples are colours: at 32 bits these are linear light and are encoded as sRGB. Alpha and masks are not.</param>
     public static void ToBytes(ReadOnlySpan<byte> samples, Span<byte> bytes, int bitDepth, bool isLight)
     {
         switch (bitDepth)
         {
+            case 1:
+                for (var x = 0; x < bytes.Length; x++) bytes[x] = (samples[x >> 3] & (0x80 >> (x & 7))) != 0 ? byte.MaxValue : (byte)0;
+                break;
             case 8:
                 samples.CopyTo(bytes);
                 break;

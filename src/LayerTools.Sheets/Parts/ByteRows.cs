@@ -25,6 +25,9 @@ internal sealed class ByteRows : IDisposable
         samples = rows is null || rows.BitDepth == 8 ? bytes : new byte[rows.RowBytes];
     }
 
+    /// <summary>The row that was read last.</summary>
+    public ReadOnlySpan<byte> Current => bytes;
+
     /// <summary>The next row; valid, and free to be changed, until the next call.</summary>
     public Span<byte> ReadNext()
     {

@@ -1,7 +1,8 @@
 using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Pixels;
-using LayerTools.Pixels.Compositing;
+using LayerTools.Pixels.Colors;
+using LayerTools.Pixels.Compositing.Masks;
 
 namespace LayerTools.Sheets.Parts;
 
@@ -10,6 +11,7 @@ internal sealed class LayerPictures : IPartPictures
 {
     private readonly LayerFile file;
     private readonly PixelReader reader;
+    private ColorConverter? converter;
 
     public LayerPictures(LayerFile file)
     {
@@ -27,9 +29,7 @@ internal sealed class LayerPictures : IPartPictures
         if (part.FindPlane(PlaneRole.Alpha) is { Data.Length: 0 }) return new Raster(width, height);
         var reducer = new AreaReducer(bounds.Width, bounds.Height, width, height);
         using var alpha = new ByteRows(reader.OpenRows(part, PlaneRole.Alpha), bounds.Width, missing: 255, isLight: false);
-        using var red = OpenColor(part, PlaneRole.Color0);
-        using var green = file.ColorMode == ColorMode.Grayscale ? null : OpenColor(part, PlaneRole.Color1);
-        using var blue = file.ColorMode == ColorMode.Grayscale ? null : OpenColor(part, PlaneRole.Color2);
+        using var colors = OpenColors(part);
         using var mask = OpenMask(part);
         for (var y = bounds.Top; y < bounds.Bottom; y++)
         {
@@ -38,15 +38,13 @@ internal sealed class LayerPictures : IPartPictures
             mask?.Apply(y, opacity);
             if (IsBlank(opacity))
             {
-                red.SkipNext();
-                green?.SkipNext();
-                blue?.SkipNext();
+                colors.SkipNext();
                 reducer.AddBlankRow();
             }
             else
             {
-                var first = red.ReadNext();
-                reducer.AddRow(first, green is null ? first : green.ReadNext(), blue is null ? first : blue.ReadNext(), opacity);
+                colors.ReadNext();
+                reducer.AddRow(colors.Red, colors.Green, colors.Blue, opacity);
             }
         }
 
@@ -69,11 +67,13 @@ internal sealed class LayerPictures : IPartPictures
 #endif
     }
 
-    private ByteRows OpenColor(Layer part, PlaneRole role) => new(reader.OpenRows(part, role), part.Bounds.Width, missing: 0, isLight: true);
+    private PartColors OpenColors(Layer part) => reader.NeedsConversion
+        ? new ConvertedColors(reader, part, converter ??= reader.CreateConverter())
+        : new StoredColors(reader, part, isGrey: file.ColorMode == ColorMode.Grayscale);
 
     private MaskRows? OpenMask(Layer part)
     {
-        if (StoredMask.Find(part) is not { } mask) return null;
+        if (LayerMasks.Find(part).Stored is not { } mask) return null;
         if (mask.Bounds.IsEmpty || part.FindPlane(mask.Role) is null)
         {
             return new MaskRows(mask with { Bounds = Bounds.Empty }, part.Bounds, new ByteRows(null, 0, mask.DefaultColor, isLight: false));

@@ -1,5 +1,5 @@
 using LayerTools.Model;
-using LayerTools.Pixels.Compositing;
+using LayerTools.Pixels.Compositing.Masks;
 
 namespace LayerTools.Sheets.Parts;
 

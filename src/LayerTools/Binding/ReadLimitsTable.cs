@@ -20,7 +20,8 @@ internal static class ReadLimitsTable
                 "LAYERS" => limits with { Layers = ToCount(key, entry.Value) },
                 "GROUPDEPTH" => limits with { GroupDepth = ToCount(key, entry.Value) },
                 "MEMORYMEGABYTES" => limits with { MemoryMegabytes = ToCount(key, entry.Value) },
-                _ => throw Refuse($"'{key}' is not a limit. The limits are Layers, GroupDepth and MemoryMegabytes, for example -Limit @{{ Layers = 20000 }}.", table),
+                "PICTUREMEGAPIXELS" => limits with { PictureMegapixels = ToCount(key, entry.Value) },
+                _ => throw Refuse($"'{key}' is not a limit. The limits are Layers, GroupDepth, MemoryMegabytes and PictureMegapixels, for example -Limit @{{ Layers = 20000 }}.", table),
             };
         }
 

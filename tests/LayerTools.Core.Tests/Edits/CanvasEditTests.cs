@@ -11,7 +11,7 @@ public class CanvasEditTests
     private static LayerFile Figure(int width = 101)
     {
         var arm = Pixel("Arm", new Bounds(-5, 10, 40, 50));
-        arm.Mask = new LayerMask { Bounds = new Bounds(0, 0, 20, 20), CombinedBounds = new Bounds(1, 2, 3, 4) };
+        arm.Mask = new LayerMask { Bounds = new Bounds(0, 0, 20, 20), PaintedBounds = new Bounds(1, 2, 3, 4) };
         var file = File("figure.psd", width, 60, Group("Body", arm), Pixel("Blank", Bounds.Empty));
         file.Guides = [new Guide(50.5, true), new Guide(20.25, false)];
         return file;
@@ -30,7 +30,7 @@ public class CanvasEditTests
         Assert.Equal((110, 70, 55.0), (file.Width, file.Height, file.Axis));
         Assert.Equal(new Bounds(-1, 7, 44, 47), arm.Bounds);
         Assert.Equal(new Bounds(4, -3, 24, 17), arm.Mask!.Bounds);
-        Assert.Equal(new Bounds(5, -1, 7, 1), arm.Mask.CombinedBounds);
+        Assert.Equal(new Bounds(5, -1, 7, 1), arm.Mask.PaintedBounds);
         Assert.Equal(Bounds.Empty, file.Find("Blank").Bounds);
         Assert.Equal([new Guide(54.5, true), new Guide(17.25, false)], file.Guides);
         Assert.All(file.GetLayers(), layer => Assert.Equal(["Recanvas 4,-3 101x60 110x70"], ((StubLayerDetail)layer.Detail).Calls));

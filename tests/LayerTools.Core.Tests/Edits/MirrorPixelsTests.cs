@@ -23,9 +23,9 @@ public class MirrorPixelsTests
     [Theory]
     [MemberData(nameof(Ways))]
     public void Each_sample_goes_to_the_column_across_the_axis(int bitDepth, Compression compression, FileFormat format) =>
-        Gen.Select(AnyBounds, AnyBounds, AnyBounds, Gen.Int[-20, 220]).Sample((bounds, mask, combined, doubledAxis) =>
+        Gen.Select(AnyBounds, AnyBounds, AnyBounds, Gen.Int[-20, 220]).Sample((bounds, mask, painted, doubledAxis) =>
         {
-            var (file, part) = Create(bitDepth, compression, format, bounds, mask, combined);
+            var (file, part) = Create(bitDepth, compression, format, bounds, mask, painted);
             var copy = MirrorEditTests.Mirror(file, new MirrorEdit { Axis = doubledAxis / 2.0 }).Results![0];
             using var reader = new PixelReader(file);
             foreach (var plane in part.Planes)
@@ -42,9 +42,9 @@ public class MirrorPixelsTests
     [Theory]
     [MemberData(nameof(Ways))]
     public void Reflected_twice_is_the_same(int bitDepth, Compression compression, FileFormat format) =>
-        Gen.Select(AnyBounds, AnyBounds, AnyBounds, Gen.Int[-20, 220]).Sample((bounds, mask, combined, doubledAxis) =>
+        Gen.Select(AnyBounds, AnyBounds, AnyBounds, Gen.Int[-20, 220]).Sample((bounds, mask, painted, doubledAxis) =>
         {
-            var (file, part) = Create(bitDepth, compression, format, bounds, mask, combined);
+            var (file, part) = Create(bitDepth, compression, format, bounds, mask, painted);
             MirrorEditTests.Mirror(file, new MirrorEdit { Axis = doubledAxis / 2.0 }).Results![0].Name = "Again R";
             var back = MirrorEditTests.Mirror(file, new MirrorEdit { Axis = doubledAxis / 2.0, From = Side.Right }).Results![0];
             Assert.Equal((part.Bounds, part.Mask), (back.Bounds, back.Mask));
@@ -139,14 +139,14 @@ public class MirrorPixelsTests
         }
     }
 
-    private static (LayerFile File, Layer Part) Create(int bitDepth, Compression compression, FileFormat format, Bounds bounds, Bounds mask, Bounds combined)
+    private static (LayerFile File, Layer Part) Create(int bitDepth, Compression compression, FileFormat format, Bounds bounds, Bounds mask, Bounds painted)
     {
         var file = new LayerFile("figure.psd", format, 100, 60, ColorMode.Rgb, bitDepth, new StubFileDetail());
         var part = ModelBuilder.Pixel("Eye L", bounds);
-        part.Mask = new LayerMask { Bounds = mask, CombinedBounds = combined };
+        part.Mask = new LayerMask { Bounds = mask, PaintedBounds = painted };
         part.Planes = [];
         var random = new Random(bitDepth);
-        foreach (var role in new[] { PlaneRole.CombinedMask, PlaneRole.UserMask, PlaneRole.Alpha, PlaneRole.Color0, PlaneRole.Color1, PlaneRole.Color2 })
+        foreach (var role in new[] { PlaneRole.PaintedMask, PlaneRole.UserMask, PlaneRole.Alpha, PlaneRole.Color0, PlaneRole.Color1, PlaneRole.Color2 })
         {
             var area = part.GetPlaneBounds(role);
             var samples = new byte[area.Width * area.Height * bitDepth / 8];

@@ -62,10 +62,26 @@ public class PixelReaderTests
             Read(ColorMode.Rgb, 32, (PlaneRole.Color0, half), (PlaneRole.Color1, half), (PlaneRole.Color2, half), (PlaneRole.Alpha, half)).Pixels);
     }
 
+    [Fact]
+    public void Inks_are_turned_to_colours() => // stored values count from full ink to none: 255 · 204/255 · 128/255 = 102
+        Assert.Equal([102, 128, 0, 255, 255, 255, 255, 255],
+            Read(ColorMode.Cmyk, 8, (PlaneRole.Color0, [204, 255]), (PlaneRole.Color1, [255, 255]), (PlaneRole.Color2, [0, 255]), (PlaneRole.Color3, [128, 255])).Pixels);
+
+    [Fact]
+    public void Lab_is_turned_to_colours() => // L* 100 is white; 53.585 is the grey of level 128
+        Assert.Equal([255, 255, 255, 9, 128, 128, 128, 8],
+            Read(ColorMode.Lab, 16, (PlaneRole.Color0, [255, 255, 0x89, 0x2C]), (PlaneRole.Color1, [128, 128, 128, 128]), (PlaneRole.Color2, [128, 128, 128, 128]), (PlaneRole.Alpha, [9, 9, 8, 8])).Pixels);
+
+    [Fact]
+    public void A_bit_that_is_set_is_black() => Assert.Equal([255, 255, 255, 255, 0, 0, 0, 255], Read(ColorMode.Bitmap, 1, (PlaneRole.Color0, [0b0100_0000])).Pixels);
+
+    [Fact]
+    public void A_duotone_reads_as_grey() => Assert.Equal([9, 9, 9, 255, 8, 8, 8, 255], Read(ColorMode.Duotone, 8, (PlaneRole.Color0, [9, 8])).Pixels);
+
     [Theory]
-    [InlineData(ColorMode.Cmyk, 8)]
-    [InlineData(ColorMode.Lab, 16)]
-    [InlineData(ColorMode.Bitmap, 1)]
+    [InlineData(ColorMode.Multichannel, 8)]
+    [InlineData(ColorMode.Indexed, 16)]
+    [InlineData(ColorMode.Rgb, 1)]
     public void Other_colours_are_refused_by_name_but_their_samples_are_not(ColorMode mode, int bitDepth)
     {
         var (file, layer) = Create(mode, bitDepth, TwoByOne, (PlaneRole.Color0, [1, 2, 3, 4]));

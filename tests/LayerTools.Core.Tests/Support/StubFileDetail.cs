@@ -9,6 +9,8 @@ internal sealed class StubFileDetail : FileDetail
 
     public override LayerDetail CreateLayerDetail(LayerKind kind) => new StubLayerDetail();
 
+    public override FileDetail ToEightBitRgb(LayerFile file, bool keepsPicture, SpoolFile spool) => new StubFileDetail();
+
     public override void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight)
     {
         // Nothing of a stub file has a place on the canvas.

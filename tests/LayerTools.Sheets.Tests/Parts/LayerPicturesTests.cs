@@ -114,10 +114,22 @@ public class LayerPicturesTests
         part.Planes[1] = ModelBuilder.Raw(PlaneRole.Color0, [1]);
         Assert.Equal(LayeredFileErrorKind.Damaged, Assert.Throws<LayeredFileException>(() => Draw(part)).Kind);
 
-        var ink = new LayerFile("print.psd", FileFormat.Psd, 100, 60, ColorMode.Cmyk, 8, new StubFileDetail());
+        var ink = new LayerFile("print.psd", FileFormat.Psd, 100, 60, ColorMode.Multichannel, 8, new StubFileDetail());
         ink.Root.Append(ModelBuilder.Pixel("Nose"));
         using var pictures = new LayerPictures(ink);
         Assert.Equal(LayeredFileErrorKind.NotSupported, Assert.Throws<LayeredFileException>(() => pictures.Draw(ink.GetChildren()[0], 1, 1, CancellationToken.None)).Kind);
+    }
+
+    [Fact]
+    public void Inks_and_other_colours_are_drawn_as_RGB()
+    {
+        var file = new LayerFile("print.psd", FileFormat.Psd, 100, 60, ColorMode.Cmyk, 8, new StubFileDetail());
+        var part = ModelBuilder.Pixel("Nose", Bounds.FromSize(0, 0, 1, 1));
+        part.Planes = [.. new byte[] { 204, 255, 0, 128 }.Select((value, channel) => ModelBuilder.Raw(PlaneRole.Color0 + channel, [value]))];
+        file.Root.Append(part);
+        using var pictures = new LayerPictures(file);
+
+        Assert.Equal([102, 128, 0, 255], pictures.Draw(part, 1, 1, CancellationToken.None).Pixels);
     }
 
     [Fact]

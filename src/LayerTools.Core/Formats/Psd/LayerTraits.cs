@@ -1,5 +1,6 @@
 using System.Text;
 using LayerTools.Formats.Psd.Blocks;
+using LayerTools.Formats.Psd.Descriptors;
 using LayerTools.Model;
 
 namespace LayerTools.Formats.Psd;
@@ -10,7 +11,8 @@ internal static class LayerTraits
     private static readonly string[] TextKeys = ["TySh", "tySh"];
     private static readonly string[] PlacedKeys = ["SoLd", "SoLE", "PlLd", "plLd"];
     private static readonly string[] FillKeys = ["SoCo", "GdFl", "PtFl"];
-    private static readonly string[] ShapeOnlyKeys = ["vscg", "vstk", "vogk"];
+    private const string StrokedFillKey = "vscg";
+    private static readonly string[] ShapeOnlyKeys = [StrokedFillKey, "vstk", "vogk"];
 
     private static readonly string[] AdjustmentKeys =
     [
@@ -18,17 +20,29 @@ internal static class LayerTraits
     ];
 
     private static readonly string[] EffectKeys = ["lfx2", "lmfx", "lfxs"];
-    private static readonly string[] ArtboardKeys = ["artb", "artd", "abdd"];
     private const string OldEffectKey = "lrFX";
 
     /// <summary>Data behind text, placed content, fills and shapes, which plain pixels do not have.</summary>
     public static IEnumerable<string> LiveContentKeys => [.. TextKeys, .. PlacedKeys, .. FillKeys, .. ShapeOnlyKeys, .. AdjustmentKeys];
+
+    /// <summary>What a layer of plain pixels keeps: names, ids, marks, locks, dividers, reference points and notes.</summary>
+    public static IEnumerable<string> PlainKeys => ["luni", "lyid", "lclr", "lspf", "lnsr", "fxrp", "lsct", "lsdk", "shmd"];
+
+    /// <summary>How a layer mixes with what lies below it, beyond mode and opacity.</summary>
+    public static IEnumerable<string> BlendingKeys => ["iOpa", .. BackdropKeys];
+
+    /// <summary>Rules that only mean something with a backdrop.</summary>
+    public static IEnumerable<string> BackdropKeys => ["knko", "brst"];
+
+    /// <summary>All blocks that hold layer effects.</summary>
+    public static IEnumerable<string> AllEffectKeys => [.. EffectKeys, OldEffectKey];
 
     public static LayerKind TellKind(PsdRecord record)
     {
         if (TellDividerType(record) is DividerBlock.OpenGroup or DividerBlock.ClosedGroup) return LayerKind.Group;
         if (record.Has(TextKeys)) return LayerKind.Text;
         if (record.Has(PlacedKeys)) return LayerKind.Placed;
+        if (record.Has(StrokedFillKey)) return LayerKind.Shape;
         if (record.Has(FillKeys)) return record.Has(VectorMaskBlock.Keys) || record.Has(ShapeOnlyKeys) ? LayerKind.Shape : LayerKind.Fill;
         return record.Has(AdjustmentKeys) ? LayerKind.Adjustment : LayerKind.Pixel;
     }
@@ -47,13 +61,15 @@ internal static class LayerTraits
             if (record.Has(key) && !VectorMaskBlock.IsDisabled(record.GetData(key))) features |= LayerFeatures.VectorMask;
         }
 
-        if (record.Has([.. FillKeys, .. AdjustmentKeys])) features |= LayerFeatures.LiveContent;
+        if (record.Has([.. FillKeys, StrokedFillKey, .. AdjustmentKeys])) features |= LayerFeatures.LiveContent;
         if (HasUnusualRanges(record.BlendingRanges)) features |= LayerFeatures.BlendingRanges;
         if (FirstByte(record, "knko") is not (null or 0)) features |= LayerFeatures.Knockout;
         if (FirstByte(record, "clbl") is 0) features |= LayerFeatures.ClippedApart;
         if (FirstByte(record, "infx") is not (null or 0)) features |= LayerFeatures.InteriorBlending;
         if (!record.GetData("brst").IsEmpty) features |= LayerFeatures.ChannelRestrictions;
-        if (record.Has(ArtboardKeys)) features |= LayerFeatures.Artboard;
+        var stroke = record.GetData("vstk");
+        if (HasTrue(stroke, "strokeEnabled") || HasFalse(stroke, "fillEnabled")) features |= LayerFeatures.PathStroke;
+        if (record.Has(ArtboardDescriptors.Keys)) features |= LayerFeatures.Artboard;
         return features | TellEffects(record);
     }
 

@@ -1,5 +1,8 @@
+using System.Buffers.Binary;
 using LayerTools.Formats.Psd.Blocks;
+using LayerTools.Formats.Psd.Patterns;
 using LayerTools.Model;
+using LayerTools.Model.Fills;
 
 namespace LayerTools.Formats.Psd;
 
@@ -41,13 +44,36 @@ internal sealed class PsdFileDetail : FileDetail
 
     public override IEnumerable<int> HiddenIds => Closings.Select(record => LayerIdBlock.Read(record.GetData("lyid"))).OfType<int>();
 
+    public override ByteSource? Palette => Header.Mode == (int)ColorMode.Indexed ? ColorData : null;
+
+    public override int? TransparentIndex => Find(PsdResource.TransparentIndex)?.Data is MemoryBytes { Bytes: { Length: >= 2 } bytes } ? BinaryPrimitives.ReadUInt16BigEndian(bytes) : null;
+
+    public override int ExtraChannelCount
+    {
+        get
+        {
+            var colors = (ColorMode)Header.Mode switch { ColorMode.Rgb or ColorMode.Lab => 3, ColorMode.Cmyk => 4, ColorMode.Multichannel => Header.Channels, _ => 1 };
+            return Math.Max(0, Header.Channels - colors - (LayerInfo is { FirstAlphaIsTransparency: true } ? 1 : 0));
+        }
+    }
+
+    public override ByteSource? ColorProfile => Find(PsdResource.ColorProfile)?.Data;
+
     public IReadOnlyList<PsdRecord> Closings { get; set; } = [];
+
+    /// <summary>Whether the merged picture shows the layers, as far as the file says (resource 1057: version 4, then one byte).</summary>
+    public bool HasRealPicture => Find(PsdResource.Version)?.Data is not MemoryBytes { Bytes: { Length: > 4 } bytes } || bytes[4] != 0;
 
     /// <summary>How far the canvas's content has moved since it was stored, px.</summary>
     public (int Right, int Down) CanvasShift { get; private set; }
 
     /// <summary>Whether the stored merged picture lies otherwise than the canvas.</summary>
     public bool HasMovedCanvas(LayerFile file) => CanvasShift != (0, 0) || (file.Width, file.Height) != (Header.Width, Header.Height);
+
+    /// <summary>The angle of the light that effects share, degrees. Files without it mean 30 (PSD File Formats Specification, 'Image Resource IDs').</summary>
+    public double LightAngle => Find(PsdResource.LightAngle)?.Data is MemoryBytes { Bytes.Length: >= 4 } data ? BinaryPrimitives.ReadInt32BigEndian(data.Bytes) : 30;
+
+    public override Pattern? FindPattern(string id) => PatternBlocks.Find(Blocks, id);
 
     public override void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight)
     {
@@ -59,6 +85,13 @@ internal sealed class PsdFileDetail : FileDetail
                 Resources[i] = Resources[i].With(PathRecords.Recanvas(memory.Bytes, 0, right, down, oldWidth, oldHeight, newWidth, newHeight));
             }
         }
+    }
+
+    public override FileDetail ToEightBitRgb(LayerFile file, bool keepsPicture, SpoolFile spool)
+    {
+        var converted = EightBitRgb.Convert(file, this, keepsPicture, spool);
+        converted.CanvasShift = CanvasShift;
+        return converted;
     }
 
     public override LayerDetail CreateLayerDetail(LayerKind kind)

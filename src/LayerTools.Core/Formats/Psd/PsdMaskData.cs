@@ -13,20 +13,20 @@ internal static class PsdMaskData
 
     /// <summary>Reads a mask.</summary>
     /// <param name="data">The stored bytes.</param>
-    /// <param name="hasCombined">Whether the layer has channel -3.</param>
+    /// <param name="hasPainted">Whether the layer has channel -3.</param>
     /// <param name="mask">The mask.</param>
     /// <returns>How many bytes the mask takes; the rest is filling that is kept. 0 where there is no mask.</returns>
-    public static int Load(ReadOnlySpan<byte> data, bool hasCombined, out LayerMask? mask)
+    public static int Load(ReadOnlySpan<byte> data, bool hasPainted, out LayerMask? mask)
     {
         mask = null;
         if (data.Length < PlainLength) return 0;
         mask = new LayerMask { Bounds = ReadBounds(data), DefaultColor = data[16], Flags = data[17] };
         var position = PlainLength;
-        if (hasCombined && data.Length >= position + PlainLength)
+        if (hasPainted && data.Length >= position + PlainLength)
         {
-            mask.CombinedFlags = data[position];
-            mask.CombinedDefaultColor = data[position + 1];
-            mask.CombinedBounds = ReadBounds(data.Slice(position + 2));
+            mask.PaintedFlags = data[position];
+            mask.PaintedDefaultColor = data[position + 1];
+            mask.PaintedBounds = ReadBounds(data.Slice(position + 2));
             position += PlainLength;
         }
 
@@ -39,11 +39,11 @@ internal static class PsdMaskData
         WriteBounds(output, mask.Bounds);
         output.WriteByte(mask.DefaultColor);
         output.WriteByte(mask.Flags);
-        if (mask.CombinedBounds is { } combined)
+        if (mask.PaintedBounds is { } painted)
         {
-            output.WriteByte(mask.CombinedFlags);
-            output.WriteByte(mask.CombinedDefaultColor);
-            WriteBounds(output, combined);
+            output.WriteByte(mask.PaintedFlags);
+            output.WriteByte(mask.PaintedDefaultColor);
+            WriteBounds(output, painted);
         }
 
         if (!mask.HasParameters) return;

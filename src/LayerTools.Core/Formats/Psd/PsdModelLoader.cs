@@ -1,4 +1,3 @@
-using System.Buffers.Binary;
 using LayerTools.Errors;
 using LayerTools.Formats.Psd.Blocks;
 using LayerTools.Model;
@@ -9,9 +8,6 @@ namespace LayerTools.Formats.Psd;
 internal static class PsdModelLoader
 {
     private const int DeepestNesting = 1_000;
-    private const double GuideSteps = 32;
-    private const int GuidesStart = 16;
-    private const int GuideLength = 5;
 
     public static LayerFile Load(SourceFile source, PsdFileDetail detail, ReadLimits limits)
     {
@@ -21,8 +17,8 @@ internal static class PsdModelLoader
         var file = new LayerFile(source.Path, header.Format, header.Width, header.Height, (ColorMode)header.Mode, header.Depth, detail)
         {
             Source = source,
-            Ppi = ReadPpi(detail),
-            Guides = ReadGuides(detail),
+            Ppi = PsdResolution.Read(detail),
+            Guides = PsdGuides.Read(detail),
         };
         file.Warnings = BuildTree(file, detail, records, limits);
         file.Renumber();
@@ -42,7 +38,7 @@ internal static class PsdModelLoader
             Locked = (record.Flags & PsdRecord.TransparencyLocked) != 0,
             Planes = [.. record.Planes],
         };
-        PsdMaskData.Load(record.MaskData, HasCombinedMask(record), out var mask);
+        PsdMaskData.Load(record.MaskData, HasPaintedMask(record), out var mask);
         layer.Mask = mask;
         foreach (var block in record.Blocks)
         {
@@ -52,7 +48,7 @@ internal static class PsdModelLoader
         return layer;
     }
 
-    public static bool HasCombinedMask(PsdRecord record) => record.Planes.Any(plane => plane.Role == PlaneRole.CombinedMask);
+    public static bool HasPaintedMask(PsdRecord record) => record.Planes.Any(plane => plane.Role == PlaneRole.PaintedMask);
 
     private static PsdHabits TellHabits(IReadOnlyList<PsdRecord> records)
     {
@@ -142,60 +138,5 @@ internal static class PsdModelLoader
         var outermost = file.GetChildren();
         if (outermost.Count > 0 && outermost[outermost.Count - 1].Detail is PsdLayerDetail last) last.StraysBehind = [.. last.StraysBehind, record];
         else detail.StraysInFront = [.. detail.StraysInFront, record];
-    }
-
-    /// <summary>Horizontal resolution, 16.16 fixed, always stored per inch.</summary>
-    public static double? ReadPpi(PsdFileDetail detail) =>
-        detail.Find(PsdResource.Resolution)?.Data is MemoryBytes { Bytes.Length: >= 4 } data ? BinaryPrimitives.ReadUInt32BigEndian(data.Bytes) / 65536.0 : null;
-
-    /// <summary>version 4, grid 8, count 4, then per guide: position 4 (in 1/32 px, signed), direction 1 (0 = vertical).</summary>
-    public static IReadOnlyList<Guide> ReadGuides(PsdFileDetail detail)
-    {
-        if (detail.Find(PsdResource.Guides)?.Data is not MemoryBytes { Bytes.Length: >= GuidesStart } data) return [];
-        var count = BinaryPrimitives.ReadUInt32BigEndian(data.Bytes.AsSpan(12));
-        var guides = new List<Guide>();
-        for (var start = GuidesStart; guides.Count < count && start + GuideLength <= data.Bytes.Length; start += GuideLength)
-        {
-            guides.Add(new Guide(BinaryPrimitives.ReadInt32BigEndian(data.Bytes.AsSpan(start)) / GuideSteps, data.Bytes[start + 4] == 0));
-        }
-
-        return guides;
-    }
-
-    public static byte[] WritePpi(double ppi, ReadOnlySpan<byte> stored)
-    {
-        // horizontal 4, unit 2, width unit 2, vertical 4, unit 2, height unit 2; unit 1 = per inch, width unit 1 = inch
-        const int Length = 16;
-        var data = stored.Length >= Length ? stored.ToArray() : [0, 0, 0, 0, 0, 1, 0, 1, 0, 0, 0, 0, 0, 1, 0, 1];
-        var ratio = stored.Length >= Length && BinaryPrimitives.ReadUInt32BigEndian(stored) is var horizontal and > 0 ? BinaryPrimitives.ReadUInt32BigEndian(stored.Slice(8)) / (double)horizontal : 1;
-        BinaryPrimitives.WriteUInt32BigEndian(data, (uint)Math.Round(ppi * 65536));
-        BinaryPrimitives.WriteUInt32BigEndian(data.AsSpan(8), (uint)Math.Round(ppi * 65536 * ratio));
-        return data;
-    }
-
-    public static byte[] WriteGuides(IReadOnlyList<Guide> guides, ReadOnlySpan<byte> stored)
-    {
-        // The usual grid: every 18 px, in 1/32 px.
-        const int Grid = 576;
-        var output = new PsdOutput();
-        if (stored.Length >= GuidesStart)
-        {
-            output.Write(stored.Slice(0, 12));
-        }
-        else
-        {
-            output.WriteInt32(1);
-            output.WriteInt32(Grid);
-            output.WriteInt32(Grid);
-        }
-
-        output.WriteInt32(guides.Count);
-        foreach (var guide in guides)
-        {
-            output.WriteInt32((int)Math.Round(guide.Position * GuideSteps));
-            output.WriteByte((byte)(guide.IsVertical ? 0 : 1));
-        }
-
-        return output.ToArray();
     }
 }

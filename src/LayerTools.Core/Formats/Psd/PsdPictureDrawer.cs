@@ -19,7 +19,12 @@ internal sealed class PsdPictureDrawer(LayerFile file, OpenedSources opened, Spo
         var isMoved = detail.HasMovedCanvas(file);
         if (!file.IsPictureStale && !isMoved) return PsdPicture.Keep(detail);
         var unsupported = CompositorSupport.FindUnsupported(file);
-        if (unsupported.Count == 0) return DrawAnew();
+        if (unsupported.Count == 0)
+        {
+            if (CompositorSupport.FindNotes(file) is { Count: > 0 } notes) Warnings.Add($"The merged picture that other programs show as a preview was redrawn and may differ a little from what they draw themselves ({Shorten(notes)}).");
+            return DrawAnew();
+        }
+
         // A picture that only moves with its canvas stays as true as it was.
         var isFlat = file.LayerCount == 0;
         if (!isFlat) Warnings.Add(Explain(unsupported));
@@ -29,16 +34,20 @@ internal sealed class PsdPictureDrawer(LayerFile file, OpenedSources opened, Spo
 
     private static string Explain(IReadOnlyList<string> unsupported)
     {
+        return $"The merged picture that other programs show as a preview was not redrawn, since the file uses what cannot be drawn yet ({Shorten(unsupported)}). The layers are saved as edited; open and save the file where it was made to renew the preview.";
+    }
+
+    private static string Shorten(IReadOnlyList<string> reasons)
+    {
         const int MostNamed = 3;
-        var named = string.Join("; ", unsupported.Take(MostNamed));
-        var more = unsupported.Count > MostNamed ? FormattableString.Invariant($" and {unsupported.Count - MostNamed} more") : string.Empty;
-        return $"The merged picture that other programs show as a preview was not redrawn, since the file uses what cannot be drawn yet ({named}{more}). The layers are saved as edited; open and save the file where it was made to renew the preview.";
+        var named = string.Join("; ", reasons.Take(MostNamed));
+        return reasons.Count > MostNamed ? FormattableString.Invariant($"{named} and {reasons.Count - MostNamed} more") : named;
     }
 
     private PsdPicture DrawAnew()
     {
         var header = detail.Header with { Width = file.Width, Height = file.Height };
-        var colors = file.ColorMode == ColorMode.Grayscale ? 1 : 3;
+        var colors = MixedColors.GetCount(file);
         var withAlpha = header.Channels > colors && detail.LayerInfo is { FirstAlphaIsTransparency: true };
         var drawn = colors + (withAlpha ? 1 : 0);
         using var reader = new PixelReader(file);

@@ -10,6 +10,7 @@ internal static class PsdRebinding
     {
         if ((file.Width, file.Height) != (written.Width, written.Height)) return "canvas size";
         if (!file.Guides.Select(Round).SequenceEqual(written.Guides.Select(Round)) || Math.Abs((file.Ppi ?? 0) - (written.Ppi ?? 0)) > 0.001) return "guides or resolution";
+        if ((file.ColorMode, file.BitDepth) != (written.ColorMode, written.BitDepth)) return "colour mode or depth";
         if (file.LayerCount != written.LayerCount) return $"{written.LayerCount} layers instead of {file.LayerCount}";
         return file.GetLayers().Zip(written.GetLayers(), FindDifference).FirstOrDefault(difference => difference is not null);
     }

@@ -39,7 +39,7 @@ internal sealed class PsdRecordBuilder(PsdHabits habits, PsdEncoding encoding)
         const int UsualLength = 20;
         var output = new PsdOutput();
         PsdMaskData.Store(layer.Mask, output);
-        var kept = stored.Mask is null ? 0 : PsdMaskData.Load(record.MaskData, PsdModelLoader.HasCombinedMask(record), out _);
+        var kept = stored.Mask is null ? 0 : PsdMaskData.Load(record.MaskData, PsdModelLoader.HasPaintedMask(record), out _);
         if (stored.Mask is null) output.WriteZeros(Math.Max(0, UsualLength - (int)output.Length));
         else output.Write(record.MaskData.AsSpan(kept));
         return output.ToArray();

@@ -64,11 +64,11 @@ internal sealed class PsdRecordReader(PsdInput input, FileFormat format, ReadLim
         if (record.BlendSignature != PsdKey.Signature) throw input.Damaged($"The signature before the blend mode is '{PsdKey.Format(record.BlendSignature)}' instead of '8BIM'.");
         var outer = input.Enter(input.ReadUInt32(), input.Section);
         var mask = ReadPart("mask data");
-        PsdMaskData.Load(mask, Array.Exists(channels, channel => channel.Role == PlaneRole.CombinedMask), out var parsed);
+        PsdMaskData.Load(mask, Array.Exists(channels, channel => channel.Role == PlaneRole.PaintedMask), out var parsed);
         if (parsed is not null)
         {
             CheckBounds(parsed.Bounds, "mask");
-            CheckBounds(parsed.CombinedBounds ?? Bounds.Empty, "combined mask");
+            CheckBounds(parsed.PaintedBounds ?? Bounds.Empty, "painted mask");
         }
 
         var ranges = ReadPart("blending ranges");

@@ -60,8 +60,8 @@ internal sealed class PsdWriter
     {
         var output = new PsdOutput();
         var missing = new Dictionary<ushort, byte[]>();
-        if (IsStale(file.Ppi, PsdModelLoader.ReadPpi(detail)) && file.Ppi is { } ppi) missing[PsdResource.Resolution] = PsdModelLoader.WritePpi(ppi, GetStored(PsdResource.Resolution));
-        if (IsStale(file.Guides, PsdModelLoader.ReadGuides(detail))) missing[PsdResource.Guides] = PsdModelLoader.WriteGuides(file.Guides, GetStored(PsdResource.Guides));
+        if (IsStale(file.Ppi, PsdResolution.Read(detail)) && file.Ppi is { } ppi) missing[PsdResource.Resolution] = PsdResolution.Write(ppi, GetStored(PsdResource.Resolution));
+        if (IsStale(file.Guides, PsdGuides.Read(detail))) missing[PsdResource.Guides] = PsdGuides.Write(file.Guides, GetStored(PsdResource.Guides));
         foreach (var (id, data) in picture.Resources) missing[id] = data;
         foreach (var resource in detail.Resources)
         {

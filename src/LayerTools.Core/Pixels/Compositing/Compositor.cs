@@ -1,6 +1,6 @@
-using System.Collections.Concurrent;
-using System.Runtime.ExceptionServices;
 using LayerTools.Model;
+using LayerTools.Pixels.Colors;
+using LayerTools.Pixels.Compositing.Sinks;
 
 namespace LayerTools.Pixels.Compositing;
 
@@ -10,8 +10,6 @@ namespace LayerTools.Pixels.Compositing;
 /// </summary>
 internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOptions? options = null)
 {
-    private const int MaxBandRows = 32;
-    private const long BandBudget = 8 << 20;
     private readonly CompositeOptions options = options ?? new CompositeOptions();
 
     /// <summary>Draws the merged picture in the file's own depth.</summary>
@@ -22,8 +20,8 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
     {
         using var plan = CreatePlan();
         if (plan.Area.IsEmpty) return;
-        var maxRows = ChooseBandRows(plan);
-        Draw(plan, maxRows, CreateMerged(plan, withAlpha, maxRows, consume));
+        var maxRows = BandDrawing.ChooseBandRows(plan);
+        BandDrawing.Draw(plan, maxRows, CreateMerged(plan, withAlpha, maxRows, consume), options);
     }
 
     /// <summary>Draws the picture small: in its own proportions, at most as large as given, never enlarged.</summary>
@@ -35,7 +33,7 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
         using var plan = CreatePlan();
         if (plan.Area.IsEmpty) return new Raster(0, 0);
         var small = CreateSmall(plan, maxWidth, maxHeight);
-        Draw(plan, ChooseBandRows(plan), small);
+        BandDrawing.Draw(plan, BandDrawing.ChooseBandRows(plan), small, options);
         return small.Raster;
     }
 
@@ -44,86 +42,62 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
     {
         using var plan = CreatePlan();
         if (plan.Area.IsEmpty) return new Raster(0, 0);
-        var maxRows = ChooseBandRows(plan);
+        var maxRows = BandDrawing.ChooseBandRows(plan);
         var small = CreateSmall(plan, maxWidth, maxHeight);
-        Draw(plan, maxRows, new SinkPair(small, CreateMerged(plan, withAlpha, maxRows, consume)));
+        BandDrawing.Draw(plan, maxRows, new SinkPair(small, CreateMerged(plan, withAlpha, maxRows, consume)), options);
         return small.Raster;
     }
 
-    /// <summary>As many rows as fit the budget where most channels meet.</summary>
-    private static int ChooseBandRows(DrawPlan plan)
+    /// <summary>Draws the picture as RGB and alpha of 8 bits, not premultiplied and on nothing: four channels, whatever the file's colours and depth.</summary>
+    /// <param name="consume">Takes each band before the next is drawn; rows count from the top of the drawn area.</param>
+    /// <exception cref="Errors.LayeredFileException">A channel is damaged, the file changed on disk, or its colours cannot be drawn.</exception>
+    public void RenderStraight(Action<MergedBand> consume)
     {
-        var changes = new SortedDictionary<int, long>();
-        foreach (var window in plan.Windows.Where(window => window.FirstRow < window.EndRow))
-        {
-            changes[window.FirstRow] = (changes.TryGetValue(window.FirstRow, out var begun) ? begun : 0) + window.RowBytes;
-            changes[window.EndRow] = (changes.TryGetValue(window.EndRow, out var ended) ? ended : 0) - window.RowBytes;
-        }
+        using var plan = CreatePlan();
+        if (plan.Area.IsEmpty) return;
+        var maxRows = BandDrawing.ChooseBandRows(plan);
+        BandDrawing.Draw(plan, maxRows, new StraightSink(reader.CreateConverter(), plan.Area.Width, maxRows, consume), options);
+    }
 
-        var bytes = 0L;
-        var most = 1L;
-        foreach (var change in changes.Values)
-        {
-            bytes += change;
-            most = Math.Max(most, bytes);
-        }
+    /// <summary>The smallest rectangle of the drawn area, canvas px, outside of which nothing is drawn.</summary>
+    public Bounds FindReach()
+    {
+        using var plan = CreatePlan();
+        return plan.Steps.Aggregate(Bounds.Empty, (all, step) => all.Union(step.Area));
+    }
 
-        return (int)Math.Min(Math.Max(BandBudget / most, 1), Math.Min(MaxBandRows, plan.Area.Height));
+    /// <summary>Draws the picture at its own size, as RGBA on nothing.</summary>
+    /// <exception cref="Errors.LayeredFileException">A channel is damaged, the file changed on disk, or its colours cannot be drawn.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The picture needs more than 2 GB.</exception>
+    public Raster RenderWhole()
+    {
+        RasterSink? sink = null;
+        RenderRows((width, height) => sink = new RasterSink(new RgbaPacker(file, reader.CreateConverter(), width), width, height));
+        return sink?.Raster ?? new Raster(0, 0);
+    }
+
+    /// <summary>Draws the picture into a sink, which gets the rows premultiplied and in the file's own colours.</summary>
+    /// <param name="create">Makes the sink for a picture of that many columns and rows, px; called once, and not for an empty picture.</param>
+    /// <exception cref="Errors.LayeredFileException">A channel is damaged, the file changed on disk, or its colours cannot be drawn.</exception>
+    public void RenderRows(Func<int, int, IRowSink> create)
+    {
+        using var plan = CreatePlan();
+        if (!plan.Area.IsEmpty) BandDrawing.Draw(plan, BandDrawing.ChooseBandRows(plan), create(plan.Area.Width, plan.Area.Height), options);
     }
 
     private MergedSink CreateMerged(DrawPlan plan, bool withAlpha, int maxRows, Action<MergedBand> consume) =>
-        new(plan.ColorCount, withAlpha, plan.Area.Width, file.BitDepth, maxRows, consume);
+        new(Whites.Of(file), withAlpha, plan.Area.Width, file.BitDepth, maxRows, consume);
 
     private ShrinkSink CreateSmall(DrawPlan plan, int maxWidth, int maxHeight)
     {
         if (maxWidth < 1) throw new ArgumentOutOfRangeException(nameof(maxWidth));
         if (maxHeight < 1) throw new ArgumentOutOfRangeException(nameof(maxHeight));
-        return new ShrinkSink(plan.ColorCount, plan.Area.Width, plan.Area.Height, maxWidth, maxHeight, isLinear: file.BitDepth == 32);
+        return new ShrinkSink(reader.CreateConverter(), plan.Area.Width, plan.Area.Height, maxWidth, maxHeight);
     }
 
     private DrawPlan CreatePlan()
     {
-        SampleConverter.EnsureSupported(file, "layers");
+        CompositorSupport.EnsureColors(file);
         return DrawPlan.Create(file, reader, options);
-    }
-
-    private void Draw(DrawPlan plan, int bandRows, IRowSink sink)
-    {
-        var parallel = new ParallelOptions { MaxDegreeOfParallelism = options.Threads ?? Environment.ProcessorCount, CancellationToken = options.Cancellation };
-        var workspaces = new ConcurrentBag<Workspace>();
-        for (var top = plan.Area.Top; top < plan.Area.Bottom; top += bandRows)
-        {
-            var bottom = Math.Min(top + bandRows, plan.Area.Bottom);
-            Unwrap(() => Parallel.ForEach(plan.Windows.Where(window => window.Touches(top, bottom)), parallel, window => window.MoveTo(top, bottom)));
-            sink.BeginBand(top - plan.Area.Top, bottom - top);
-            Unwrap(() => Parallel.For(
-                top,
-                bottom,
-                parallel,
-                () => workspaces.TryTake(out var workspace) ? workspace : new Workspace(plan.ColorCount, plan.Area),
-                (y, _, workspace) =>
-                {
-                    workspace.Row.Clear(plan.Area.Left, plan.Area.Right);
-                    foreach (var step in plan.Steps) step.Draw(workspace.Row, y, workspace);
-                    sink.Accept(y - plan.Area.Top, workspace.Row);
-                    return workspace;
-                },
-                workspaces.Add));
-            sink.EndBand();
-            foreach (var window in plan.Windows) window.Release(bottom);
-        }
-    }
-
-    /// <summary>An error keeps its own type, whichever thread met it.</summary>
-    private static void Unwrap(Action work)
-    {
-        try
-        {
-            work();
-        }
-        catch (AggregateException errors)
-        {
-            ExceptionDispatchInfo.Capture(errors.InnerExceptions[0]).Throw();
-        }
     }
 }

@@ -4,7 +4,7 @@ using LayerTools.Model;
 namespace LayerTools.Pixels.Compositing;
 
 /// <summary>The rows of one stored channel that the current band needs. Opened when a band first reaches the channel, read once from top to bottom, closed after its last row.</summary>
-internal sealed class PlaneWindow : IDisposable
+internal sealed class PlaneWindow : RowWindow
 {
     private readonly PixelReader reader;
     private readonly Layer layer;
@@ -36,21 +36,15 @@ internal sealed class PlaneWindow : IDisposable
     /// <summary>The rectangle the channel's samples fill, canvas px.</summary>
     public Bounds Bounds { get; }
 
-    /// <summary>Bytes of one unpacked row.</summary>
-    public long RowBytes => ((long)Bounds.Right - Bounds.Left) * SampleBytes;
+    public override long RowBytes => ((long)Bounds.Right - Bounds.Left) * SampleBytes;
 
-    /// <summary>The first canvas row that is read.</summary>
-    public int FirstRow => firstRow;
+    public override int FirstRow => firstRow;
 
-    /// <summary>The canvas row after the last that is read.</summary>
-    public int EndRow => endRow;
+    public override int EndRow => endRow;
 
     private int SampleBytes => bitDepth / 8;
 
-    public bool Touches(int top, int bottom) => top < endRow && bottom > firstRow;
-
-    /// <summary>Reads what the channel has of the canvas rows from <paramref name="top"/> up to <paramref name="bottom"/>; bands come in order and without gaps.</summary>
-    public void MoveTo(int top, int bottom)
+    public override void MoveTo(int top, int bottom)
     {
         var from = Math.Max(top, firstRow);
         var to = Math.Min(bottom, endRow);
@@ -68,8 +62,7 @@ internal sealed class PlaneWindow : IDisposable
         if (to == endRow) Close();
     }
 
-    /// <summary>Frees the rows once the band they belong to is drawn and no other will need them.</summary>
-    public void Release(int bottom)
+    public override void Release(int bottom)
     {
         if (bottom >= endRow) Forget();
     }
@@ -78,8 +71,13 @@ internal sealed class PlaneWindow : IDisposable
     public ReadOnlySpan<byte> GetStored(int y, int x, int count) =>
         buffer.AsSpan(checked(((y - bufferTop) * (int)RowBytes) + ((x - Bounds.Left) * SampleBytes)), count * SampleBytes);
 
-    /// <summary>The samples of a run of pixels inside <see cref="Bounds"/>, 0 to 1.</summary>
-    public void Read(int y, int x, Span<float> samples) => Samples.Decode(GetStored(y, x, samples.Length), bitDepth, samples);
+    /// <summary>The samples of a run of pixels inside <see cref="Bounds"/>, 0 to 1; only colours of 32 bits may lie outside that.</summary>
+    public void Read(int y, int x, Span<float> samples)
+    {
+        Samples.Decode(GetStored(y, x, samples.Length), bitDepth, samples);
+        if (bitDepth != 32 || role >= PlaneRole.Color0) return;
+        for (var i = 0; i < samples.Length; i++) samples[i] = Math.Max(0f, Math.Min(1f, samples[i]));
+    }
 
     /// <summary>The samples of any run of pixels, with one value for all that lies outside <see cref="Bounds"/>.</summary>
     public void Read(int y, int x, Span<float> samples, float outside)
@@ -97,7 +95,7 @@ internal sealed class PlaneWindow : IDisposable
         samples.Slice(to - x).Fill(outside);
     }
 
-    public void Dispose()
+    public override void Dispose()
     {
         Close();
         Forget();

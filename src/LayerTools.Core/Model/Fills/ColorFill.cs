@@ -1,0 +1,4 @@
+namespace LayerTools.Model.Fills;
+
+/// <summary>One colour everywhere.</summary>
+internal sealed record ColorFill(FillColor Color) : Fill;
