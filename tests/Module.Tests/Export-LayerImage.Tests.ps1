@@ -57,6 +57,8 @@ Describe 'Export-LayerImage' {
 
     It 'draws the figure, and gives the stored picture' {
         $merged = $file | Export-LayerImage pictures -Merged
+        $merged.PSObject.Properties.Name | Should -Contain 'NotDrawn'
+        @($merged.NotDrawn).Count | Should -Be 0
         $merged.FullName | Should -Be (Join-Path $folder 'pictures/hero.png')
         $stored = $file | Export-LayerImage stored.png -Stored
         $stored.FullName | Should -Be (Join-Path $folder 'stored.png')

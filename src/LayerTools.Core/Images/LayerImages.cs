@@ -37,8 +37,9 @@ public static class LayerImages
         EnsureLayers(file);
         var canvas = new Bounds(0, 0, file.Width, file.Height);
         var drawing = new CompositeOptions { Threads = options.Parallelism, Cancellation = cancellation };
-        var warnings = CompositorSupport.FindUnsupported(file).Select(reason => $"Not drawn: {reason}").Concat(CompositorSupport.FindNotes(file)).ToList();
-        return WriteOne(file, path, options, warnings, (source, stream) => source.Draw(drawing, canvas, "layers", stream), cancellation);
+        var notDrawn = CompositorSupport.FindNotDrawn(file);
+        var warnings = notDrawn.Select(reason => $"Not drawn: {reason}").Concat(CompositorSupport.FindNotes(file)).ToList();
+        return WriteOne(file, path, options, warnings, (source, stream) => source.Draw(drawing, canvas, "layers", stream), cancellation) with { NotDrawn = notDrawn };
     }
 
     /// <summary>Writes the merged picture that the file holds, as large as the canvas was when it was saved.</summary>

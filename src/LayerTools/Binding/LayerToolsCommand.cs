@@ -46,9 +46,13 @@ public abstract class LayerToolsCommand : PSCmdlet
     }
 
     /// <summary>Puts out a file on disk as the shell itself does, so that its table shows folder and size and the next command finds it.</summary>
-    internal void WriteFile(string path)
+    internal void WriteFile(string path, PSNoteProperty? more = null)
     {
-        foreach (var item in InvokeProvider.Item.Get([@"Microsoft.PowerShell.Core\FileSystem::" + path], force: true, literalPath: true)) WriteObject(item);
+        foreach (var item in InvokeProvider.Item.Get([@"Microsoft.PowerShell.Core\FileSystem::" + path], force: true, literalPath: true))
+        {
+            if (more is not null) item.Properties.Add(more);
+            WriteObject(item);
+        }
     }
 
     /// <summary>Writes warnings that an operation gave, each naming its file.</summary>

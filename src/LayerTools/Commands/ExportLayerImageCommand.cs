@@ -129,7 +129,7 @@ public sealed class ExportLayerImageCommand : LayerSelectionCommand, IDisposable
         var result = Wait(file, write);
         WriteWarnings(file.Name, result.Warnings);
         WriteVerbose($"{path}: {Views.Count(result.PictureCount, "picture")}");
-        foreach (var written in result.Paths) WriteObject(new FileInfo(written));
+        foreach (var written in result.Paths) WriteFile(written, Merged ? new PSNoteProperty(nameof(ImageResult.NotDrawn), result.NotDrawn) : null);
     }
 
     /// <summary>Works apart from the pipeline's thread, which alone may show progress.</summary>

@@ -205,7 +205,7 @@ public class LayerImagesTests(ITestOutputHelper output)
 
         var result = LayerImages.WriteMerged(file, folder["merged.png"], Plain, TestContext.Current.CancellationToken);
 
-        Assert.Equal(CompositorSupport.FindUnsupported(file).Count + CompositorSupport.FindNotes(file).Count, result.Warnings.Count);
+        Assert.Equal(CompositorSupport.FindNotDrawn(file).Count + CompositorSupport.FindNotes(file).Count, result.Warnings.Count);
         using var image = Image.Load(folder["merged.png"]);
         Assert.Equal((file.Width, file.Height), (image.Width, image.Height));
     }
@@ -233,7 +233,7 @@ public class LayerImagesTests(ITestOutputHelper output)
     /// <summary>Whether pictures, opacities, modes and clipping are all there is to the figure, and 8 bits enough.</summary>
     private static bool CanBeTold(LayerFile file) =>
         file.ColorMode is ColorMode.Rgb or ColorMode.Grayscale && file.BitDepth is 8 or 16 && file.LayerCount > 0 && file.Width * (long)file.Height < 4_000_000
-        && CompositorSupport.FindUnsupported(file).Count == 0
+        && CompositorSupport.FindNotDrawn(file).Count == 0
         && file.GetLayers().All(layer => ImageNotes.Find(file, layer).Count == 0 && !(layer.Clipped && layer.BlendMode == BlendMode.PassThrough) && !IsWeakPassThrough(layer));
 
     private static bool IsWeakPassThrough(Layer layer) => layer is { IsGroup: true, BlendMode: BlendMode.PassThrough } && (layer.OpacityByte < 255 || layer.FillOpacity < 255);

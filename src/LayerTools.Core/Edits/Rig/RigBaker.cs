@@ -44,7 +44,7 @@ internal sealed class RigBaker : IDisposable
         Target.Renumber();
         RigModes.Settle(Entries);
         RigNames.MakeUnique(Target);
-        if (IsConverted && CompositorSupport.FindUnsupported(Target).Count > 0) Target.Detail = file.Detail.ToEightBitRgb(file, keepsPicture: true, Target.Spool);
+        if (IsConverted && CompositorSupport.FindNotDrawn(Target).Count > 0) Target.Detail = file.Detail.ToEightBitRgb(file, keepsPicture: true, Target.Spool);
     }
 
     public void Dispose() => drawer.Dispose();

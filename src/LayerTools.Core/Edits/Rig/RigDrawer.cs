@@ -44,7 +44,7 @@ internal sealed class RigDrawer(LayerFile file, CancellationToken cancellation =
     public IReadOnlyList<string> FindReasons(IReadOnlyList<Layer> layers)
     {
         var scratch = Put(layers, []);
-        var reasons = CompositorSupport.FindUnsupported(scratch);
+        var reasons = CompositorSupport.FindNotDrawn(scratch);
         foreach (var layer in layers) layer.Detach();
         return reasons;
     }

@@ -18,7 +18,7 @@ internal sealed class PsdPictureDrawer(LayerFile file, OpenedSources opened, Spo
     {
         var isMoved = detail.HasMovedCanvas(file);
         if (!file.IsPictureStale && !isMoved) return PsdPicture.Keep(detail);
-        var unsupported = CompositorSupport.FindUnsupported(file);
+        var unsupported = CompositorSupport.FindNotDrawn(file);
         if (unsupported.Count == 0)
         {
             if (CompositorSupport.FindNotes(file) is { Count: > 0 } notes) Warnings.Add($"The merged picture that other programs show as a preview was redrawn and may differ a little from what they draw themselves ({Shorten(notes)}).");

@@ -16,7 +16,7 @@ public static class CompositorSupport
 
     /// <summary>What the file uses that cannot be drawn: for each layer its path and the reason. Empty if the picture can be drawn. Hidden layers do not count.</summary>
     /// <param name="file">The file.</param>
-    public static IReadOnlyList<string> FindUnsupported(LayerFile file)
+    public static IReadOnlyList<string> FindNotDrawn(LayerFile file)
     {
         if (!MixesColors(file)) return [$"The file's colour mode is {file.ColorMode}."];
         if (file.BitDepth is not (8 or 16 or 32)) return [FormattableString.Invariant($"The file has {file.BitDepth} bit a sample.")];

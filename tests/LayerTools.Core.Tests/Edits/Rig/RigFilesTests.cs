@@ -116,7 +116,7 @@ public sealed class RigFilesTests : IDisposable
         try
         {
             var file = LayerFiles.Read(path);
-            return isWanted(file) && file.GetLayers().Any(layer => !layer.IsGroup) && CompositorSupport.FindUnsupported(file).Count == 0;
+            return isWanted(file) && file.GetLayers().Any(layer => !layer.IsGroup) && CompositorSupport.FindNotDrawn(file).Count == 0;
         }
         catch (Errors.LayeredFileException)
         {

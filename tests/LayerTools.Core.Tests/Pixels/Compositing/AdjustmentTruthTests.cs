@@ -18,7 +18,7 @@ public class AdjustmentTruthTests(ITestOutputHelper output)
     {
         var seen = new HashSet<string>(StringComparer.Ordinal);
         Assert.SkipWhen(SharedFiles.FindLayered("corpus").Count == 0, SharedFiles.Missing);
-        foreach (var file in SharedFiles.FindLayered("corpus").Select(TryRead).OfType<LayerFile>().Where(file => FindAdjustments(file).Any() && TruthReasons.Find(file) is null && CompositorSupport.FindUnsupported(file).Count == 0))
+        foreach (var file in SharedFiles.FindLayered("corpus").Select(TryRead).OfType<LayerFile>().Where(file => FindAdjustments(file).Any() && TruthReasons.Find(file) is null && CompositorSupport.FindNotDrawn(file).Count == 0))
         {
             var (mean, max) = MergedPictureComparer.Compare(file);
             var words = FindAdjustments(file).Select(layer => layer.Detail.Adjustment!.Words).ToHashSet();

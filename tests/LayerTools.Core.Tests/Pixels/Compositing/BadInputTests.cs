@@ -23,7 +23,7 @@ public class BadInputTests
         var layer = ModelBuilder.Pixel("Arm");
         layer.Planes.RemoveAll(plane => plane.Role == missing);
 
-        Assert.Equal(["Arm: colour channels are missing"], CompositorSupport.FindUnsupported(ModelBuilder.File(layer)));
+        Assert.Equal(["Arm: colour channels are missing"], CompositorSupport.FindNotDrawn(ModelBuilder.File(layer)));
     }
 
     [Fact]
@@ -34,7 +34,7 @@ public class BadInputTests
         var empty = ModelBuilder.Pixel("Leg");
         empty.Planes = [.. empty.Planes.Select(plane => new Plane(plane.Role, 0, MemoryBytes.Empty))];
 
-        Assert.Equal(["Arm: colour channels are missing"], CompositorSupport.FindUnsupported(ModelBuilder.File(layer, empty)));
+        Assert.Equal(["Arm: colour channels are missing"], CompositorSupport.FindNotDrawn(ModelBuilder.File(layer, empty)));
         Assert.All(Picture.Render(ModelBuilder.File(empty)).SelectMany(channel => channel), value => Assert.Equal(255, value));
     }
 
@@ -44,7 +44,7 @@ public class BadInputTests
         var layer = new Layer(LayerKind.Pixel, "Arm", new StubLayerDetail()) { Bounds = Canvas };
 
         Assert.Equal([255, 255, 255, 255], RenderGrey(Grey(4, 1, layer)));
-        Assert.NotEmpty(CompositorSupport.FindUnsupported(Grey(4, 1, new Layer(LayerKind.Pixel, "Arm", new StubLayerDetail()) { Bounds = Canvas })));
+        Assert.NotEmpty(CompositorSupport.FindNotDrawn(Grey(4, 1, new Layer(LayerKind.Pixel, "Arm", new StubLayerDetail()) { Bounds = Canvas })));
     }
 
     [Theory]
@@ -58,7 +58,7 @@ public class BadInputTests
         var file = Grey(4, 1, layer, Even("Body", Canvas, 7));
 
         Assert.Equal([7, 7, 7, 7], RenderGrey(file));
-        Assert.Empty(CompositorSupport.FindUnsupported(file));
+        Assert.Empty(CompositorSupport.FindNotDrawn(file));
     }
 
     [Theory]

@@ -20,7 +20,7 @@ public class CompositorSupportTests
             Group("Head", BlendMode.PassThrough, Even("Face", Canvas, 1).Masked(Canvas, 9, change: mask => mask.UserDensity = 100)),
             ModelBuilder.Other(LayerKind.Text, "Empty text"));
 
-        Assert.Empty(CompositorSupport.FindUnsupported(file));
+        Assert.Empty(CompositorSupport.FindNotDrawn(file));
     }
 
     [Theory]
@@ -29,7 +29,7 @@ public class CompositorSupportTests
     {
         var eye = Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = feature);
 
-        Assert.Equal([expected], CompositorSupport.FindUnsupported(Grey(4, 1, Group("Head", BlendMode.PassThrough, eye))));
+        Assert.Equal([expected], CompositorSupport.FindNotDrawn(Grey(4, 1, Group("Head", BlendMode.PassThrough, eye))));
     }
 
     [Fact]
@@ -38,7 +38,7 @@ public class CompositorSupportTests
         var relief = Even("Eye", Canvas, 0).With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.Effects);
         ((StubLayerDetail)relief.Detail).Effects = [new UndrawnEffect("layer effect: relief"), new FillEffect(BlendMode.Unknown, 1f, new ColorFill(default)), new FillEffect(BlendMode.Normal, 1f, new ColorFill(default))];
 
-        Assert.Equal(["Eye: layer effect: relief", "Eye: layer effect in blend mode Unknown"], CompositorSupport.FindUnsupported(Grey(4, 1, relief)));
+        Assert.Equal(["Eye: layer effect: relief", "Eye: layer effect in blend mode Unknown"], CompositorSupport.FindNotDrawn(Grey(4, 1, relief)));
     }
 
     [Fact]
@@ -56,7 +56,7 @@ public class CompositorSupportTests
         var group = Group("Head", BlendMode.PassThrough, Even("Eye", Canvas, 0)).With(layer => ((StubLayerDetail)layer.Detail).Uses = LayerFeatures.BlendingRanges);
         var clipped = Even("Shade", Canvas, 0).With(layer => (layer.Clipped, ((StubLayerDetail)layer.Detail).Uses) = (true, LayerFeatures.Knockout));
 
-        Assert.Equal(["Shade: knockout of a clipped layer", "Head: blending ranges of a pass-through group"], CompositorSupport.FindUnsupported(Grey(4, 1, clipped, group)));
+        Assert.Equal(["Shade: knockout of a clipped layer", "Head: blending ranges of a pass-through group"], CompositorSupport.FindNotDrawn(Grey(4, 1, clipped, group)));
     }
 
     [Theory]
@@ -64,13 +64,13 @@ public class CompositorSupportTests
     [InlineData(LayerKind.Fill, "Tone: live content without stored pixels")]
     [InlineData(LayerKind.Shape, "Tone: live content without stored pixels")]
     public void Layers_that_work_without_pixels_are_named(LayerKind kind, string expected) =>
-        Assert.Equal([expected], CompositorSupport.FindUnsupported(Grey(4, 1, ModelBuilder.Other(kind, "Tone"))));
+        Assert.Equal([expected], CompositorSupport.FindNotDrawn(Grey(4, 1, ModelBuilder.Other(kind, "Tone"))));
 
     [Theory]
     [InlineData(BlendMode.Unknown)]
     [InlineData(BlendMode.PassThrough)]
     public void Modes_outside_the_table_are_named(BlendMode mode) =>
-        Assert.Equal([$"Glow: blend mode {mode}"], CompositorSupport.FindUnsupported(Grey(4, 1, Even("Glow", Canvas, 0).With(layer => layer.BlendMode = mode))));
+        Assert.Equal([$"Glow: blend mode {mode}"], CompositorSupport.FindNotDrawn(Grey(4, 1, Even("Glow", Canvas, 0).With(layer => layer.BlendMode = mode))));
 
     [Fact]
     public void What_is_not_seen_does_not_matter()
@@ -83,7 +83,7 @@ public class CompositorSupportTests
             Even("Base", Canvas, 0).With(layer => layer.Visible = false),
             ModelBuilder.Other(LayerKind.Pixel, "Nothing painted").With(layer => layer.BlendMode = BlendMode.Unknown));
 
-        Assert.Empty(CompositorSupport.FindUnsupported(file));
+        Assert.Empty(CompositorSupport.FindNotDrawn(file));
     }
 
     [Theory]
@@ -92,9 +92,9 @@ public class CompositorSupportTests
     [InlineData(ColorMode.Bitmap, 1)]
     [InlineData(ColorMode.Grayscale, 1)]
     public void Files_in_other_colours_are_refused_as_a_whole(ColorMode mode, int bitDepth) =>
-        Assert.StartsWith("The file", Assert.Single(CompositorSupport.FindUnsupported(Create(mode, bitDepth, 4, 1))), StringComparison.Ordinal);
+        Assert.StartsWith("The file", Assert.Single(CompositorSupport.FindNotDrawn(Create(mode, bitDepth, 4, 1))), StringComparison.Ordinal);
 
     [Fact]
     public void A_file_without_layers_has_only_its_merged_picture() =>
-        Assert.Single(CompositorSupport.FindUnsupported(Grey(4, 1)));
+        Assert.Single(CompositorSupport.FindNotDrawn(Grey(4, 1)));
 }

@@ -56,7 +56,7 @@ public class MergedPictureTests(ITestOutputHelper output)
     private static bool HasFilledPath(LayerFile file) => file.GetLayers().Any(layer => layer.EffectivelyVisible && (layer.Kind == LayerKind.Shape ? !layer.HasStoredPixels : LayerMasks.Find(layer).Path is not null));
 
     private static List<LayerFile> FindComparable() =>
-        [.. SharedFiles.FindLayered("corpus").Concat(SharedFiles.FindLayered("models")).Select(TryRead).OfType<LayerFile>().Where(file => IsMergedReal(file) && TruthReasons.Find(file) is null && CompositorSupport.FindUnsupported(file).Count == 0)];
+        [.. SharedFiles.FindLayered("corpus").Concat(SharedFiles.FindLayered("models")).Select(TryRead).OfType<LayerFile>().Where(file => IsMergedReal(file) && TruthReasons.Find(file) is null && CompositorSupport.FindNotDrawn(file).Count == 0)];
 
     private static LayerFile? TryRead(string path)
     {

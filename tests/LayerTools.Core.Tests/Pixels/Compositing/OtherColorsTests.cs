@@ -53,10 +53,10 @@ public class OtherColorsTests
     {
         Layer Glow(BlendMode mode, params byte[] colors) => Colored("Glow", null, colors).With(layer => layer.BlendMode = mode);
 
-        Assert.Equal(["Glow: blend mode Hue"], CompositorSupport.FindUnsupported(Create(ColorMode.Cmyk, 8, 1, 1, Glow(BlendMode.Hue, 1, 2, 3, 4))));
-        Assert.Equal(["Glow: blend mode Multiply"], CompositorSupport.FindUnsupported(Create(ColorMode.Lab, 8, 1, 1, Glow(BlendMode.Multiply, 1, 2, 3))));
+        Assert.Equal(["Glow: blend mode Hue"], CompositorSupport.FindNotDrawn(Create(ColorMode.Cmyk, 8, 1, 1, Glow(BlendMode.Hue, 1, 2, 3, 4))));
+        Assert.Equal(["Glow: blend mode Multiply"], CompositorSupport.FindNotDrawn(Create(ColorMode.Lab, 8, 1, 1, Glow(BlendMode.Multiply, 1, 2, 3))));
         var inks = Create(ColorMode.Cmyk, 8, 1, 1, Glow(BlendMode.Multiply, 1, 2, 3, 4));
-        Assert.Empty(CompositorSupport.FindUnsupported(inks));
+        Assert.Empty(CompositorSupport.FindNotDrawn(inks));
         Assert.Equal(2, CompositorSupport.FindNotes(inks).Count);
     }
 
@@ -75,7 +75,7 @@ public class OtherColorsTests
 
         var inverting = ModelBuilder.Other(LayerKind.Adjustment, "Tone").With(layer => ((StubLayerDetail)layer.Detail).Changes = new Inversion());
         var adjusted = Create(mode, 8, 1, 1, inverting, Colored("Behind", null, colors[..count]));
-        Assert.Equal(["Tone: adjustment layer"], CompositorSupport.FindUnsupported(adjusted));
+        Assert.Equal(["Tone: adjustment layer"], CompositorSupport.FindNotDrawn(adjusted));
         Assert.Equal(10, Picture.Render(adjusted)[0][0]);
     }
 

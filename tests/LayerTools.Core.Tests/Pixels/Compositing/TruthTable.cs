@@ -47,7 +47,7 @@ internal static class TruthTable
         }
 
         var name = original.Path[(original.Path.LastIndexOf("corpus", StringComparison.Ordinal) + 7)..];
-        return new TruthRow(name, sum / (double)drawn.Length, max, near / (drawn.Length / 3.0), CompositorSupport.FindUnsupported(file), DescribeUses(file), TruthReasons.Find(file));
+        return new TruthRow(name, sum / (double)drawn.Length, max, near / (drawn.Length / 3.0), CompositorSupport.FindNotDrawn(file), DescribeUses(file), TruthReasons.Find(file));
     }
 
     private static LayerFile? TryRead(string path)

@@ -139,7 +139,7 @@ public class BlendingRulesTests
         Assert.Equal(
             ["Dust: dissolve, with a noise of our own", "Hole: fill opacity in blend mode HardMix", "Hole: feathered mask", "Hole: blending ranges", "Hole: channels left out of blending", "Hole: a layer that cuts through"],
             CompositorSupport.FindNotes(file));
-        Assert.Empty(CompositorSupport.FindUnsupported(file));
+        Assert.Empty(CompositorSupport.FindNotDrawn(file));
     }
 
     [Theory]
@@ -150,7 +150,7 @@ public class BlendingRulesTests
         var layer = Colored("Skin", 1, 2, 3).With(skin => ((StubLayerDetail)skin.Detail).Uses = LayerFeatures.BlendingRanges | LayerFeatures.ChannelRestrictions);
         layer.Planes.Add(ModelBuilder.Raw(PlaneRole.Color3, [4]));
 
-        Assert.Equal(count, CompositorSupport.FindUnsupported(Create(mode, 8, 1, 1, layer)).Count);
+        Assert.Equal(count, CompositorSupport.FindNotDrawn(Create(mode, 8, 1, 1, layer)).Count);
     }
 
     private static Layer Colored(string name, byte red, byte green, byte blue)

@@ -120,7 +120,7 @@ public sealed class FillPixelsTests
         var layer = new Layer(LayerKind.Fill, "Sky", new StubLayerDetail { Described = new ColorFill(Grey(0.2f)) }).Masked(new Bounds(1, 0, 3, 1), 255);
 
         Assert.Equal([255, 51, 51, 255], Picture.RenderGrey(Picture.Grey(4, 1, layer)));
-        Assert.Empty(CompositorSupport.FindUnsupported(Picture.Grey(4, 1, layer)));
+        Assert.Empty(CompositorSupport.FindNotDrawn(Picture.Grey(4, 1, layer)));
     }
 
     [Fact]
@@ -129,7 +129,7 @@ public sealed class FillPixelsTests
         var unreadable = new Layer(LayerKind.Fill, "Sky", new StubLayerDetail { Described = new UndrawnFill("gradient of noise") });
         var lost = new Layer(LayerKind.Fill, "Cloth", new StubLayerDetail { Described = new PatternFill("gone", 1, 0, 0) });
 
-        Assert.Equal(["Sky: gradient of noise", "Cloth: pattern that the file does not hold in a usable form"], CompositorSupport.FindUnsupported(Picture.Grey(4, 1, unreadable, lost)));
+        Assert.Equal(["Sky: gradient of noise", "Cloth: pattern that the file does not hold in a usable form"], CompositorSupport.FindNotDrawn(Picture.Grey(4, 1, unreadable, lost)));
     }
 
     private static FillColor Grey(float value) => new(value, value, value);

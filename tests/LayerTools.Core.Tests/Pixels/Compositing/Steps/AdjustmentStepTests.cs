@@ -87,9 +87,9 @@ public class AdjustmentStepTests
     [Fact]
     public void A_known_adjustment_is_supported_and_an_unknown_one_named()
     {
-        Assert.Empty(CompositorSupport.FindUnsupported(Grey(4, 1, Inverting())));
-        Assert.Equal(["Tone: adjustment layer"], CompositorSupport.FindUnsupported(Grey(4, 1, ModelBuilder.Other(LayerKind.Adjustment, "Tone"))));
-        Assert.Equal(["Tone: adjustment layer"], CompositorSupport.FindUnsupported(Grey(4, 1, Adjusting(new ChannelMix([])))));
+        Assert.Empty(CompositorSupport.FindNotDrawn(Grey(4, 1, Inverting())));
+        Assert.Equal(["Tone: adjustment layer"], CompositorSupport.FindNotDrawn(Grey(4, 1, ModelBuilder.Other(LayerKind.Adjustment, "Tone"))));
+        Assert.Equal(["Tone: adjustment layer"], CompositorSupport.FindNotDrawn(Grey(4, 1, Adjusting(new ChannelMix([])))));
     }
 
     [Fact]
@@ -97,7 +97,7 @@ public class AdjustmentStepTests
     {
         var file = Grey(4, 1, Even("Shade", Canvas, 9).With(layer => layer.Clipped = true), Inverting());
 
-        Assert.Equal(["Tone: layers clipped to an adjustment layer"], CompositorSupport.FindUnsupported(file));
+        Assert.Equal(["Tone: layers clipped to an adjustment layer"], CompositorSupport.FindNotDrawn(file));
     }
 
     [Fact]
