@@ -56,7 +56,7 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
         using var plan = CreatePlan();
         if (plan.Area.IsEmpty) return;
         var maxRows = BandDrawing.ChooseBandRows(plan);
-        BandDrawing.Draw(plan, maxRows, new StraightSink(reader.CreateConverter(), plan.Area.Width, maxRows, consume), options);
+        BandDrawing.Draw(plan, maxRows, new StraightSink(CreatePacker(plan.Area.Width), plan.Area.Width, maxRows, consume), options);
     }
 
     /// <summary>The smallest rectangle of the drawn area, canvas px, outside of which nothing is drawn.</summary>
@@ -72,7 +72,7 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
     public Raster RenderWhole()
     {
         RasterSink? sink = null;
-        RenderRows((width, height) => sink = new RasterSink(new RgbaPacker(file, reader.CreateConverter(), width), width, height));
+        RenderRows((width, height) => sink = new RasterSink(CreatePacker(width), width, height));
         return sink?.Raster ?? new Raster(0, 0);
     }
 
@@ -84,6 +84,8 @@ internal sealed class Compositor(LayerFile file, PixelReader reader, CompositeOp
         using var plan = CreatePlan();
         if (!plan.Area.IsEmpty) BandDrawing.Draw(plan, BandDrawing.ChooseBandRows(plan), create(plan.Area.Width, plan.Area.Height), options);
     }
+
+    private RgbaPacker CreatePacker(int width) => new(file, reader.CreateConverter(), width);
 
     private MergedSink CreateMerged(DrawPlan plan, bool withAlpha, int maxRows, Action<MergedBand> consume) =>
         new(Whites.Of(file), withAlpha, plan.Area.Width, file.BitDepth, maxRows, consume);

@@ -18,8 +18,6 @@ internal sealed class BlendLimits(BlendingRules rules)
     /// <summary>Null where there is nothing to limit.</summary>
     public static BlendLimits? Find(Layer layer) => layer.Detail.Blending is { Ranges.Count: > 0 } or { ExcludedChannels.Count: > 0 } ? new BlendLimits(layer.Detail.Blending) : null;
 
-    public bool Excludes(int channel) => Array.IndexOf(excluded, channel) >= 0;
-
     /// <summary>Multiplies the piece's alpha by what the ranges let through.</summary>
     /// <param name="target">What lies below, premultiplied.</param>
     /// <param name="at">Index in the target of the piece's first pixel.</param>
