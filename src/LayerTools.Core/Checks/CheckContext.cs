@@ -1,0 +1,43 @@
+using LayerTools.Measures.Survey;
+using LayerTools.Model;
+using LayerTools.Names;
+using LayerTools.Profiles;
+
+namespace LayerTools.Checks;
+
+/// <summary>What rules know about a file; found out once for all of them.</summary>
+internal sealed class CheckContext
+{
+    private readonly NameReader nameReader;
+    private readonly Dictionary<Layer, ParsedName> names = [];
+    private readonly Lazy<FigureSurvey> survey;
+
+    public CheckContext(LayerFile file, LayerProfile profile, CancellationToken cancellation)
+    {
+        File = file;
+        Profile = profile;
+        Cancellation = cancellation;
+        nameReader = new NameReader(profile.Naming);
+        Opposites = new Opposites(file);
+        survey = new Lazy<FigureSurvey>(() => FigureSurvey.Take(file, cancellation));
+    }
+
+    public LayerFile File { get; }
+
+    public LayerProfile Profile { get; }
+
+    public CancellationToken Cancellation { get; }
+
+    public Opposites Opposites { get; }
+
+    /// <summary>What the pixels of all parts say; unpacked when the first rule asks.</summary>
+    /// <exception cref="Errors.LayeredFileException">A channel is damaged, or the file changed on disk.</exception>
+    public FigureSurvey Survey => survey.Value;
+
+    /// <summary>A layer's name, taken apart.</summary>
+    public ParsedName NameOf(Layer layer)
+    {
+        if (!names.TryGetValue(layer, out var name)) names.Add(layer, name = nameReader.Read(layer.Name));
+        return name;
+    }
+}

@@ -1,0 +1,28 @@
+namespace LayerTools.Checks.Rules;
+
+/// <summary>A canvas of odd width: its centre line runs through the middle of a column, so that no part can be reflected onto itself.</summary>
+internal sealed class OddCanvasWidth : CheckRule
+{
+    public override string Id => nameof(OddCanvasWidth);
+
+    public override string Title => "The canvas width is odd";
+
+    public override string Reason => "The centre line of a symmetrical figure lies between two columns, so the width has to be even (common practice).";
+
+    public override Severity DefaultSeverity => Severity.Error;
+
+    internal override IEnumerable<Finding> Check(CheckContext context)
+    {
+        if (!context.Profile.Canvas.EvenWidth || context.File.Width % 2 == 0) yield break;
+        yield return new Finding
+        {
+            Severity = DefaultSeverity,
+            Rule = Id,
+            Message = "The canvas has an odd number of columns.",
+            Measured = FormattableString.Invariant($"{context.File.Width} px"),
+            Limit = "an even number of px",
+            Remedy = FormattableString.Invariant($"Set-LayerCanvas -Width {context.File.Width + 1}"),
+            FilePath = context.File.Path,
+        };
+    }
+}

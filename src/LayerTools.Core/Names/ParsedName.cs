@@ -1,0 +1,26 @@
+namespace LayerTools.Names;
+
+/// <summary>A layer name taken apart.</summary>
+public sealed record ParsedName
+{
+    /// <summary>The name as it was.</summary>
+    public required string Text { get; init; }
+
+    /// <summary>The part it names; null if the vocabulary has no word of it.</summary>
+    public VocabularyPart? Part { get; init; }
+
+    /// <summary>The side it says.</summary>
+    public Side Side { get; init; }
+
+    /// <summary>Its number; null if it has none.</summary>
+    public int? Number { get; init; }
+
+    /// <summary>The words that are left over, in their order; empty if all were understood.</summary>
+    public string Rest { get; init; } = string.Empty;
+
+    /// <summary>How sure the reading is, 0 to 1.</summary>
+    public double Certainty { get; init; }
+
+    /// <summary>Why, one short sentence for each step from the name to the reading.</summary>
+    public IReadOnlyList<string> Reasons { get; init; } = [];
+}
