@@ -1,8 +1,7 @@
-using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Pixels;
 using LayerTools.Pixels.Colors;
-using LayerTools.Pixels.Compositing.Masks;
+using LayerTools.Pixels.Parts;
 
 namespace LayerTools.Sheets.Parts;
 
@@ -23,27 +22,22 @@ internal sealed class LayerPictures : IPartPictures
     {
         SampleConverter.EnsureSupported(file, PlaceOf(part));
         var bounds = part.Bounds;
-        EnsureReasonable(part, bounds);
-
         // An alpha channel that stores nothing is transparent throughout, however large its rectangle says it is.
         if (part.FindPlane(PlaneRole.Alpha) is { Data.Length: 0 }) return new Raster(width, height);
         var reducer = new AreaReducer(bounds.Width, bounds.Height, width, height);
-        using var alpha = new ByteRows(reader.OpenRows(part, PlaneRole.Alpha), bounds.Width, missing: 255, isLight: false);
-        using var colors = OpenColors(part);
-        using var mask = OpenMask(part);
+        using var rows = new PartRows(file, reader, part, converter ??= reader.CreateConverter());
         for (var y = bounds.Top; y < bounds.Bottom; y++)
         {
             cancellation.ThrowIfCancellationRequested();
-            var opacity = alpha.ReadNext();
-            mask?.Apply(y, opacity);
+            var opacity = rows.ReadOpacity();
             if (IsBlank(opacity))
             {
-                colors.SkipNext();
+                rows.SkipColors();
                 reducer.AddBlankRow();
             }
             else
             {
-                colors.ReadNext();
+                var colors = rows.ReadColors();
                 reducer.AddRow(colors.Red, colors.Green, colors.Blue, opacity);
             }
         }
@@ -65,29 +59,6 @@ internal sealed class LayerPictures : IPartPictures
 
         return true;
 #endif
-    }
-
-    private PartColors OpenColors(Layer part) => reader.NeedsConversion
-        ? new ConvertedColors(reader, part, converter ??= reader.CreateConverter())
-        : new StoredColors(reader, part, isGrey: file.ColorMode == ColorMode.Grayscale);
-
-    private MaskRows? OpenMask(Layer part)
-    {
-        if (LayerMasks.Find(part).Stored is not { } mask) return null;
-        if (mask.Bounds.IsEmpty || part.FindPlane(mask.Role) is null)
-        {
-            return new MaskRows(mask with { Bounds = Bounds.Empty }, part.Bounds, new ByteRows(null, 0, mask.DefaultColor, isLight: false));
-        }
-
-        EnsureReasonable(part, mask.Bounds);
-        return new MaskRows(mask, part.Bounds, new ByteRows(reader.OpenRows(part, mask.Role), mask.Bounds.Width, mask.DefaultColor, isLight: false));
-    }
-
-    private void EnsureReasonable(Layer part, Bounds bounds)
-    {
-        if (bounds.Width <= AreaReducer.LargestSide && bounds.Height <= AreaReducer.LargestSide) return;
-        throw new LayeredFileException(LayeredFileErrorKind.LimitExceeded, file.Path, PlaceOf(part), -1,
-            FormattableString.Invariant($"A rectangle of it has a side of more than {AreaReducer.LargestSide} px."), "Cut the layer to what is painted.");
     }
 
     private static string PlaceOf(Layer part) => $"layer '{part.LayerPath}'";

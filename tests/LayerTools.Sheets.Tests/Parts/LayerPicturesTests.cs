@@ -2,6 +2,7 @@ using CsCheck;
 using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Pixels;
+using LayerTools.Pixels.Parts;
 using LayerTools.Sheets.Parts;
 using LayerTools.Tests.Support;
 

@@ -1,8 +1,9 @@
 using CsCheck;
 using LayerTools.Pixels;
-using LayerTools.Sheets.Parts;
+using LayerTools.Pixels.Parts;
+using Xunit;
 
-namespace LayerTools.Sheets.Tests.Parts;
+namespace LayerTools.Core.Tests.Pixels.Parts;
 
 public class AreaReducerTests
 {

@@ -1,6 +1,4 @@
-using LayerTools.Pixels;
-
-namespace LayerTools.Sheets.Parts;
+namespace LayerTools.Pixels.Parts;
 
 /// <summary>The rows of a channel as bytes, whatever its depth. Rows that nobody looks at are passed over without being unpacked.</summary>
 internal sealed class ByteRows : IDisposable

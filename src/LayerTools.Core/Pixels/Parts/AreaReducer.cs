@@ -1,6 +1,4 @@
-using LayerTools.Pixels;
-
-namespace LayerTools.Sheets.Parts;
+namespace LayerTools.Pixels.Parts;
 
 /// <summary>
 /// Makes a picture smaller while its rows come in, so that only the small picture is ever held. Each small pixel is the mean of exactly
@@ -89,9 +87,9 @@ internal sealed class AreaReducer
             }
 
             row[4 * x] = sum.Red;
-            row[4 * x + 1] = sum.Green;
-            row[4 * x + 2] = sum.Blue;
-            row[4 * x + 3] = sum.Alpha;
+            row[(4 * x) + 1] = sum.Green;
+            row[(4 * x) + 2] = sum.Blue;
+            row[(4 * x) + 3] = sum.Alpha;
         }
     }
 

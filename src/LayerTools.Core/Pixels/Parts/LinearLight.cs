@@ -1,4 +1,4 @@
-namespace LayerTools.Sheets.Parts;
+namespace LayerTools.Pixels.Parts;
 
 /// <summary>Tables between sRGB-encoded bytes and amounts of light, 0 to 65,535 (IEC 61966-2-1). There and back is exact.</summary>
 internal static class LinearLight

@@ -1,7 +1,6 @@
 using LayerTools.Model;
-using LayerTools.Pixels;
 
-namespace LayerTools.Sheets.Parts;
+namespace LayerTools.Pixels.Parts;
 
 /// <summary>Colours that are stored as red, green and blue, or as grey.</summary>
 internal sealed class StoredColors : PartColors

@@ -1,7 +1,7 @@
 using LayerTools.Model;
 using LayerTools.Pixels.Compositing.Masks;
 
-namespace LayerTools.Sheets.Parts;
+namespace LayerTools.Pixels.Parts;
 
 /// <summary>Lets a mask cut the opacity of a layer's rows, from the top of the layer down.</summary>
 internal sealed class MaskRows : IDisposable

@@ -1,4 +1,4 @@
-namespace LayerTools.Sheets.Parts;
+namespace LayerTools.Pixels.Parts;
 
 /// <summary>The rows of a part's colours as bytes of red, green and blue, one after the other from the top.</summary>
 internal abstract class PartColors : IDisposable

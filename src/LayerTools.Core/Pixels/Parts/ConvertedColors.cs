@@ -1,8 +1,7 @@
 using LayerTools.Model;
-using LayerTools.Pixels;
 using LayerTools.Pixels.Colors;
 
-namespace LayerTools.Sheets.Parts;
+namespace LayerTools.Pixels.Parts;
 
 /// <summary>Colours of other kinds, turned to red, green and blue row by row.</summary>
 internal sealed class ConvertedColors(PixelReader reader, Layer part, ColorConverter converter) : PartColors

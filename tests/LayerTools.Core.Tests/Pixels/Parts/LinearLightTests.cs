@@ -1,6 +1,7 @@
-using LayerTools.Sheets.Parts;
+using LayerTools.Pixels.Parts;
+using Xunit;
 
-namespace LayerTools.Sheets.Tests.Parts;
+namespace LayerTools.Core.Tests.Pixels.Parts;
 
 public class LinearLightTests
 {
