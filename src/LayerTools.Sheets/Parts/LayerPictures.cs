@@ -24,8 +24,8 @@ internal sealed class LayerPictures : IPartPictures
         var bounds = part.Bounds;
         // An alpha channel that stores nothing is transparent throughout, however large its rectangle says it is.
         if (part.FindPlane(PlaneRole.Alpha) is { Data.Length: 0 }) return new Raster(width, height);
-        var reducer = new AreaReducer(bounds.Width, bounds.Height, width, height);
         using var rows = new PartRows(file, reader, part, converter ??= reader.CreateConverter());
+        var reducer = new AreaReducer(bounds.Width, bounds.Height, width, height);
         for (var y = bounds.Top; y < bounds.Bottom; y++)
         {
             cancellation.ThrowIfCancellationRequested();
