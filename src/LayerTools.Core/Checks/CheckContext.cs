@@ -1,3 +1,4 @@
+using LayerTools.Measures;
 using LayerTools.Measures.Survey;
 using LayerTools.Model;
 using LayerTools.Names;
@@ -11,6 +12,8 @@ internal sealed class CheckContext
     private readonly NameReader nameReader;
     private readonly Dictionary<Layer, ParsedName> names = [];
     private readonly Lazy<FigureSurvey> survey;
+    private readonly Lazy<IReadOnlyList<Layer>> parts;
+    private readonly StatusOptions status = new();
 
     public CheckContext(LayerFile file, LayerProfile profile, CancellationToken cancellation)
     {
@@ -20,6 +23,7 @@ internal sealed class CheckContext
         nameReader = new NameReader(profile.Naming);
         Opposites = new Opposites(file);
         survey = new Lazy<FigureSurvey>(() => FigureSurvey.Take(file, cancellation));
+        parts = new Lazy<IReadOnlyList<Layer>>(() => [.. file.GetLayers().Where(layer => !layer.IsGroup && layer.Kind is not (LayerKind.Adjustment or LayerKind.Fill) && RoleOf(layer) == LayerRole.Part)]);
     }
 
     public LayerFile File { get; }
@@ -33,6 +37,12 @@ internal sealed class CheckContext
     /// <summary>What the pixels of all parts say; unpacked when the first rule asks.</summary>
     /// <exception cref="Errors.LayeredFileException">A channel is damaged, or the file changed on disk.</exception>
     public FigureSurvey Survey => survey.Value;
+
+    /// <summary>The parts of the figure, front to back: what is neither a group nor an adjustment or fill, and by its name and groups neither backdrop, sketch nor guide.</summary>
+    public IReadOnlyList<Layer> Parts => parts.Value;
+
+    /// <summary>What a layer is for.</summary>
+    public LayerRole RoleOf(Layer layer) => status.FindRole(layer);
 
     /// <summary>A layer's name, taken apart.</summary>
     public ParsedName NameOf(Layer layer)

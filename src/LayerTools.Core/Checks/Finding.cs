@@ -21,7 +21,7 @@ public sealed record Finding
     /// <summary>What it should be, with its unit.</summary>
     public string? Limit { get; init; }
 
-    /// <summary>What to do: a command that can be pasted behind <c>Get-LayerFile</c> where there is one, else a sentence.</summary>
+    /// <summary>What to do: a whole command that can be pasted where there is one, else a sentence.</summary>
     public required string Remedy { get; init; }
 
     /// <summary>The number of the layer, 1 = front-most; null for the whole file.</summary>

@@ -48,6 +48,17 @@ public sealed record StatusOptions
         return GuideName.IsMatch(layer.BaseName) ? LayerRole.Guide : LayerRole.Part;
     }
 
+    /// <summary>What a layer is for, as its name or that of the innermost group around it which says something tells.</summary>
+    internal LayerRole FindRole(Layer layer)
+    {
+        for (var named = layer; named is not null; named = named.GetParent())
+        {
+            if (TellRole(named) is var role and not LayerRole.Part) return role;
+        }
+
+        return LayerRole.Part;
+    }
+
     /// <summary>Words that stand alone or at the end, perhaps with "colour", a number or a word for a copy behind them.</summary>
     private static Regex CreateDefault(string words) => CreatePattern($@"(?:^|\P{{L}})(?:{words})(?:\P{{L}}*(?:colou?r|layer|copy|色|コピー|のコピー))?\P{{L}}*$");
 }

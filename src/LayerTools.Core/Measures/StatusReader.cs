@@ -37,7 +37,7 @@ public sealed class StatusReader(StatusOptions? options = null)
     {
         // An adjustment or a fill covers what lies below without being cut out as a part is.
         var area = layer.Kind is LayerKind.Adjustment or LayerKind.Fill ? 0 : PaintedPixels.Count(reader, layer);
-        var role = FindRole(layer);
+        var role = options.FindRole(layer);
         var isPart = role == LayerRole.Part && area > 0;
         var side = Opposites.SideOf(layer);
         bool? hasOpposite = side == Side.None || !isPart ? null : opposites.FindAcross(layer) is not null;
@@ -59,16 +59,6 @@ public sealed class StatusReader(StatusOptions? options = null)
             PaintedArea = area,
             FileHasMarks = hasMarks,
         };
-    }
-
-    private LayerRole FindRole(Layer layer)
-    {
-        for (var named = layer; named is not null; named = named.GetParent())
-        {
-            if (options.TellRole(named) is var role and not LayerRole.Part) return role;
-        }
-
-        return LayerRole.Part;
     }
 
     private static Mark FindMark(Layer layer)

@@ -22,6 +22,9 @@ public static class PrintableText
         return shown.ToString();
     }
 
+    /// <summary>Whether a character is shown as it is.</summary>
+    internal static bool IsPrintable(char character) => Show(character) == character;
+
     private static char Show(char character) => character switch
     {
         < ' ' => (char)(FirstControlPicture + character),

@@ -1,3 +1,5 @@
+using LayerTools.Model;
+
 namespace LayerTools.Checks.Rules;
 
 /// <summary>A canvas of odd width: its centre line runs through the middle of a column, so that no part can be reflected onto itself.</summary>
@@ -14,15 +16,9 @@ internal sealed class OddCanvasWidth : CheckRule
     internal override IEnumerable<Finding> Check(CheckContext context)
     {
         if (!context.Profile.Canvas.EvenWidth || context.File.Width % 2 == 0) yield break;
-        yield return new Finding
-        {
-            Severity = DefaultSeverity,
-            Rule = Id,
-            Message = "The canvas has an odd number of columns.",
-            Measured = FormattableString.Invariant($"{context.File.Width} px"),
-            Limit = "an even number of px",
-            Remedy = FormattableString.Invariant($"Set-LayerCanvas -Width {context.File.Width + 1}"),
-            FilePath = context.File.Path,
-        };
+        var width = context.File.Width;
+        var even = width < CanvasLimits.LongestSide(context.File.Format) ? width + 1 : width - 1;
+        yield return Find(context, "The canvas has an odd number of columns.", Remedy.Edit(context.File, FormattableString.Invariant($"Set-LayerCanvas -Width {even}")),
+            FormattableString.Invariant($"{width} px"), "an even number of px");
     }
 }
