@@ -2,6 +2,7 @@ using System.Management.Automation;
 using LayerTools.Errors;
 using LayerTools.Model;
 using LayerTools.Names;
+using LayerTools.Profiles;
 
 namespace LayerTools.Binding;
 
@@ -14,6 +15,11 @@ internal static class ErrorRecords
     public static ErrorRecord PathNotFound(string path) => Create(
         new ItemNotFoundException($"{path}: There is no such file. Check the path{(path.Contains('[') ? "; a name with brackets in it goes to -LiteralPath" : string.Empty)}."),
         "PathNotFound", ErrorCategory.ObjectNotFound, path);
+
+    public static ErrorRecord ProfileNotFound(string reference) => Create(
+        new ItemNotFoundException($"{reference}: There is no profile of this name, and no such file. {string.Join(" and ", LayerProfiles.Shipped.Select(profile => $"'{profile.Name}'"))} ship with the module; " +
+            $"others are named by the path of their *{LayerProfiles.Extension} file."),
+        "ProfileNotFound", ErrorCategory.ObjectNotFound, reference);
 
     public static ErrorRecord PathUnusable(string path, Exception error) => Create(
         new ArgumentException($"{path}: This path cannot be used: {error.Message}", error), "PathUnusable", ErrorCategory.InvalidArgument, path);

@@ -23,9 +23,12 @@ internal static class PathResolver
 
     /// <summary>The path on disk, existing or not, with every character meant as it stands.</summary>
     /// <exception cref="RefusedException">The path is not one on disk.</exception>
-    public static string ResolveLiteral(PSCmdlet cmdlet, string path) => Guard(path, () =>
+    public static string ResolveLiteral(PSCmdlet cmdlet, string path) => ResolveLiteral(cmdlet.SessionState, path);
+
+    /// <inheritdoc cref="ResolveLiteral(PSCmdlet, string)"/>
+    public static string ResolveLiteral(SessionState session, string path) => Guard(path, () =>
     {
-        var found = cmdlet.SessionState.Path.GetUnresolvedProviderPathFromPSPath(path, out var provider, out _);
+        var found = session.Path.GetUnresolvedProviderPathFromPSPath(path, out var provider, out _);
         CheckProvider(path, provider);
         return found;
     });
