@@ -50,7 +50,7 @@ public sealed class TexturePages
     public TextureBudget Sum()
     {
         var area = parts.Sum(part => part.Painted.Area);
-        var largest = ByCost().FirstOrDefault();
+        var largest = ByCost() is [var first, ..] ? first : null;
         var (at75, at50) = (Pack(0.75, 0).PageCount, Pack(0.5, 0).PageCount);
         return new TextureBudget
         {
