@@ -15,6 +15,12 @@ public sealed record VocabularyPart
     /// <summary>Where it lies in the stack: one of the zones that the profile puts in order.</summary>
     public required string Zone { get; init; }
 
+    /// <summary>
+    /// Whether it is a detail that many parts have, such as a button, a seam or a shadow. Beside a word for another part its words only tell which piece of
+    /// that part is meant: a "coat button" is a piece of the coat.
+    /// </summary>
+    public bool IsDetail { get; init; }
+
     /// <summary>Whether a figure has one on each side.</summary>
     public bool IsPaired { get; init; }
 
