@@ -6,7 +6,7 @@ namespace LayerTools.Profiles;
 internal static class ProfileWords
 {
     /// <summary>The vocabulary that profiles extend.</summary>
-    public static Vocabulary BuiltIn => Vocabulary.Empty;
+    public static Vocabulary BuiltIn => Vocabulary.BuiltIn;
 
     public static T Parse<T>(string word)
         where T : struct, Enum => Enum.TryParse<T>(word, ignoreCase: true, out var value) ? value : throw new ArgumentException($"'{word}' is no {typeof(T).Name}.", nameof(word));

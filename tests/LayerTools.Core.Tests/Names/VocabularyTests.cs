@@ -1,4 +1,5 @@
 using LayerTools.Names;
+using LayerTools.Profiles;
 using Xunit;
 
 namespace LayerTools.Tests.Names;
@@ -69,6 +70,15 @@ public class VocabularyTests
             Assert.Matches("^[a-z ]+$", part.English);
             Assert.Matches("^[a-z]+(-[a-z]+)*$", part.Zone);
         });
+    }
+
+    [Fact]
+    public void ZonesAreThoseOfTheDefaultStack()
+    {
+        // "anywhere" is for details, such as buttons, which lie wherever their part does.
+        var zones = Vocabulary.BuiltIn.Parts.Select(part => part.Zone).Distinct().Where(zone => zone != "anywhere").Order(StringComparer.Ordinal);
+        Assert.All(LayerProfiles.Shipped, profile => Assert.Equal(profile.Stack.Order(StringComparer.Ordinal), zones));
+        Assert.All(Vocabulary.BuiltIn.Parts.Where(part => part.IsDetail), part => Assert.Equal("anywhere", part.Zone));
     }
 
     [Fact]
