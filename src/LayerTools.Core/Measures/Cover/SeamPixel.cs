@@ -1,0 +1,24 @@
+namespace LayerTools.Measures.Cover;
+
+/// <summary>A pixel of a seam: a visible pixel of a part that has, at one of its four sides, a pixel that a part in front covers.</summary>
+/// <param name="X">Column, canvas px.</param>
+/// <param name="Y">Row, canvas px.</param>
+/// <param name="ReachSquared">The square of the distance to the nearest unpainted pixel that belongs to it, px²; <see cref="Deep"/> if none is near.</param>
+/// <param name="GroundSquared">The square of the distance to open ground, px²; <see cref="Deep"/> if none is near.</param>
+internal readonly record struct SeamPixel(int X, int Y, int ReachSquared, int GroundSquared)
+{
+    /// <summary>Stands for farther than was looked.</summary>
+    public const int Deep = int.MaxValue;
+
+    /// <summary>Up to here edges are too ragged, and too soft, to tell where a seam ends, px.</summary>
+    public const int Raggedness = 4;
+
+    /// <summary>Open ground is looked for up to here, px.</summary>
+    public static int GroundReach(int maximumDepth) => (2 * maximumDepth) + Raggedness;
+
+    /// <summary>How far the part is painted on behind this pixel, px; 0 where it ends at the neighbour's edge.</summary>
+    public double Depth(int maximumDepth) => ReachSquared == Deep ? maximumDepth : Math.Min(maximumDepth, Math.Sqrt(ReachSquared) - 1);
+
+    /// <summary>Whether the part's own outline runs underneath the neighbour here, as it does where every seam ends: open ground is nearer than twice the depth and a little.</summary>
+    public bool IsEnd(int maximumDepth) => ReachSquared != Deep && GroundSquared != Deep && Math.Sqrt(GroundSquared) < (2 * Depth(maximumDepth)) + Raggedness;
+}
