@@ -34,6 +34,11 @@ public abstract class CheckRule
     /// <summary>How bad the rule's findings are for a profile; <see cref="Severity.None"/> where the rule is not asked.</summary>
     public Severity SeverityIn(LayerProfile profile) => profile.Rules.TryGetValue(Id, out var setting) && setting.Severity is { } severity ? severity : DefaultSeverity;
 
+    /// <summary>The limit that holds for a profile, in <see cref="LimitUnit"/>.</summary>
+    /// <exception cref="InvalidOperationException">The rule has no limit.</exception>
+    internal double LimitIn(LayerProfile profile) =>
+        profile.Rules.TryGetValue(Id, out var setting) && setting.Limit is { } limit ? limit : DefaultLimit ?? throw new InvalidOperationException($"{Id} has no limit.");
+
     /// <inheritdoc/>
     public override string ToString() => Id;
 
@@ -63,6 +68,5 @@ public abstract class CheckRule
         Find(context, message, remedy, measured, limit) with { LayerPath = layer.LayerPath, LayerNumber = layer.LayerNumber };
 
     /// <summary>The limit that holds for a file.</summary>
-    private protected double LimitFor(CheckContext context) =>
-        context.Profile.Rules.TryGetValue(Id, out var setting) && setting.Limit is { } limit ? limit : DefaultLimit!.Value;
+    private protected double LimitFor(CheckContext context) => LimitIn(context.Profile);
 }

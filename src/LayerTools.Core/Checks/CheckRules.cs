@@ -8,7 +8,14 @@ public static class CheckRules
     /// <summary>All rules, by name.</summary>
     public static IReadOnlyList<CheckRule> All { get; } =
     [
+        new CanvasSizeOffProfile(),
+        new ForeignColorProfile(),
+        new GuideOffAxis(),
+        new NoCenterGuide(),
+        new NoColorProfile(),
+        new NotEightBitRgb(),
         new OddCanvasWidth(),
+        new PpiOffProfile(),
     ];
 
     /// <summary>The rule of an id, upper and lower case being the same; null if there is none.</summary>

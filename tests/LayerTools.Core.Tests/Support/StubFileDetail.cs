@@ -7,6 +7,10 @@ internal sealed class StubFileDetail : FileDetail
 {
     public override IEnumerable<int> HiddenIds => [];
 
+    public byte[]? Profile { get; init; }
+
+    public override ByteSource? ColorProfile => Profile is null ? null : new MemoryBytes(Profile);
+
     public override LayerDetail CreateLayerDetail(LayerKind kind) => new StubLayerDetail();
 
     public override FileDetail ToEightBitRgb(LayerFile file, bool keepsPicture, SpoolFile spool) => new StubFileDetail();

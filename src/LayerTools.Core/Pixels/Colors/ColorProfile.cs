@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Text;
 
 namespace LayerTools.Pixels.Colors;
 
@@ -16,6 +17,24 @@ internal sealed class ColorProfile(byte[] bytes)
 
     /// <summary>Whether it calls itself a profile of sRGB, in its description of either kind.</summary>
     public bool IsSrgb => FindTag("desc") is var description && (description.IndexOf("sRGB"u8) >= 0 || description.IndexOf("\0s\0R\0G\0B"u8) >= 0);
+
+    /// <summary>What it is called, in the first language it has; null if it does not say. It comes from the file as it is.</summary>
+    public string? Description
+    {
+        get
+        {
+            // 'desc': type 4, reserved 4, count 4, ASCII; 'mluc': type 4, reserved 4, count 4, record length 4, then language 2, country 2, length 4, place 4, as UTF-16
+            const int Head = 12;
+            const int LongestDescription = 200;
+            var tag = FindTag("desc");
+            if (tag.Length < Head) return null;
+            var text = IsNamed(tag, "desc") ? ReadText(tag, Head, BinaryPrimitives.ReadUInt32BigEndian(tag.Slice(8)), Encoding.ASCII)
+                : IsNamed(tag, "mluc") && tag.Length >= 28 ? ReadText(tag, BinaryPrimitives.ReadUInt32BigEndian(tag.Slice(24)), BinaryPrimitives.ReadUInt32BigEndian(tag.Slice(20)), Encoding.BigEndianUnicode)
+                : string.Empty;
+            text = text.Trim('\0', ' ');
+            return text.Length == 0 ? null : text.Substring(0, Math.Min(text.Length, LongestDescription));
+        }
+    }
 
     /// <summary>Whether tables lead to L*a*b*.</summary>
     public bool MeetsInLab => HasCode(MeetingOffset, "Lab ");
@@ -44,6 +63,9 @@ internal sealed class ColorProfile(byte[] bytes)
     private bool HasCode(int offset, string code) => bytes.Length >= TagsStart && IsNamed(bytes.AsSpan(offset, 4), code);
 
     private static bool IsNamed(ReadOnlySpan<byte> bytes, string name) => bytes[0] == name[0] && bytes[1] == name[1] && bytes[2] == name[2] && bytes[3] == name[3];
+
+    private static string ReadText(ReadOnlySpan<byte> tag, uint place, uint length, Encoding encoding) =>
+        (long)place + length <= tag.Length ? encoding.GetString(tag.Slice((int)place, (int)length).ToArray()) : string.Empty;
 
     private static LightCurve? ReadCurve(ReadOnlySpan<byte> tag)
     {

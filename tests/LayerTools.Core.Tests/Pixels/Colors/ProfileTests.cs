@@ -1,3 +1,4 @@
+using System.Text;
 using ImageMagick;
 using LayerTools.Pixels.Colors;
 using Xunit;
@@ -120,4 +121,22 @@ public class ProfileTests(ITestOutputHelper output)
         output.WriteLine(FormattableString.Invariant($"mean {mean:F3}, largest {max}"));
         Assert.True(mean <= largestMean && max <= largest, FormattableString.Invariant($"mean {mean:F3}, largest {max}"));
     }
+
+    [Fact]
+    public void A_profile_says_what_it_is_called()
+    {
+        Assert.Contains("sRGB", new ColorProfile(ColorProfiles.SRGB.ToByteArray()).Description, StringComparison.Ordinal);
+        Assert.Equal("Grün 緑", new ColorProfile(WithDescription([.. "mluc"u8, 0, 0, 0, 0, 0, 0, 0, 1, 0, 0, 0, 12, .. "deDE"u8, 0, 0, 0, 12, 0, 0, 0, 28, .. Encoding.BigEndianUnicode.GetBytes("Grün 緑")])).Description);
+        Assert.Equal("Invented", new ColorProfile(WithDescription([.. "desc"u8, 0, 0, 0, 0, 0, 0, 0, 9, .. "Invented\0"u8])).Description);
+    }
+
+    [Fact]
+    public void A_description_that_contradicts_its_lengths_is_none()
+    {
+        Assert.Null(new ColorProfile([]).Description);
+        Assert.Null(new ColorProfile(WithDescription([.. "desc"u8, 0, 0, 0, 0, 255, 255, 255, 255, .. "Invented\0"u8])).Description);
+        Assert.Null(new ColorProfile(WithDescription([.. "mluc"u8, 0, 0, 0, 0, 0, 0, 0, 1, 0, 0, 0, 12, .. "deDE"u8, 255, 255, 255, 255, 255, 255, 255, 255])).Description);
+    }
+
+    private static byte[] WithDescription(byte[] tag) => [.. new byte[128], 0, 0, 0, 1, .. "desc"u8, 0, 0, 0, 144, 0, 0, 0, (byte)tag.Length, .. tag];
 }
