@@ -1,5 +1,6 @@
 using LayerTools.Edits.Rig;
 using LayerTools.Errors;
+using LayerTools.Measures.Survey;
 using LayerTools.Model;
 using LayerTools.Pixels.Compositing;
 
@@ -25,6 +26,7 @@ public sealed class IslandFinder(int threshold = 0)
         {
             using var picture = drawer.Draw([RigClones.Alone(layer, _ => false)], RigContext.None);
             var islands = Find(picture);
+            var largest = islands.Complete();
             if (islands.Count < 2) continue;
             yield return new PartIslands
             {
@@ -33,24 +35,30 @@ public sealed class IslandFinder(int threshold = 0)
                 LayerNumber = layer.LayerNumber,
                 Name = layer.Name,
                 Count = islands.Count,
-                SmallestArea = islands[islands.Count - 1].Area,
-                Boxes = [.. islands.Take(MostBoxes).Select(island => island.Box)],
-                Areas = [.. islands.Take(MostBoxes).Select(island => island.Area)],
+                SmallestArea = islands.SmallestArea,
+                Boxes = [.. largest.Select(island => island.Box)],
+                Areas = [.. largest.Select(island => island.Area)],
             };
         }
     }
 
-    /// <summary>The largest first.</summary>
-    private List<(Bounds Box, long Area)> Find(RigPicture picture)
+    private RegionRows Find(RigPicture picture)
     {
-        var islands = new IslandRows(threshold);
+        var islands = new RegionRows(MostBoxes);
         var row = new byte[Math.Max(0, picture.Painted.Width)];
         for (var y = picture.Painted.Top; y < picture.Painted.Bottom; y++)
         {
             picture.ReadAlpha(y, picture.Painted.Left, row);
-            islands.Add(y, picture.Painted.Left, row);
+            islands.BeginRow(y);
+            for (var x = 0; x < row.Length;)
+            {
+                var from = x;
+                while (x < row.Length && row[x] > threshold) x++;
+                if (x > from) islands.Add(picture.Painted.Left + from, picture.Painted.Left + x);
+                else x++;
+            }
         }
 
-        return [.. islands.Complete().OrderByDescending(island => island.Area).ThenBy(island => island.Box.Top).ThenBy(island => island.Box.Left)];
+        return islands;
     }
 }
