@@ -16,6 +16,7 @@ parts such as Head, Eye L, Arm L, 左腕. None was written by LayerTools: the sc
 - "Opened by" is what was tried with psd-tools 1.9.24 (tree, and every channel decoded), ag-psd {ag} (tree and pixels) and
   ImageMagick 6.9.11 (merged picture).
 - `damaged/` holds files that must be refused or warned about; it has a page of its own.
+- `schemas/` holds published schemas that tests check our files against, with a page that names their origin.
 
 {count} files.
 

@@ -24,6 +24,9 @@ internal static class SharedFiles
     /// <summary>All real files in a folder of 'shared' and below; none if it is not there.</summary>
     public static IReadOnlyList<string> FindLayered(string relativePath) => LayeredIn(Folder is null ? null : Path.Combine(Folder, relativePath));
 
+    /// <summary>The full path of a published schema among the fixtures.</summary>
+    public static string FindSchema(string name) => Path.Combine(FindAbove(Path.Combine("tests", "Fixtures", "schemas"))!, name);
+
     private static string[] LayeredIn(string? folder) => folder is null || !Directory.Exists(folder)
         ? []
         : [.. Directory.EnumerateFiles(folder, "*.ps?", SearchOption.AllDirectories).Where(IsLayered).Order(StringComparer.Ordinal)];
