@@ -28,6 +28,7 @@
         'Save-LayerFile'
         'Set-Layer'
         'Set-LayerCanvas'
+        'Test-LayerFile'
     )
     FunctionsToExport = @()
     AliasesToExport = @()

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LayerTools.Checks;
 using LayerTools.Measures;
 using LayerTools.Model;
 using LayerTools.Names;
@@ -99,6 +100,12 @@ public static class Views
 
     /// <summary>"62.5 %"; "-" where there is nothing to be a part of.</summary>
     public static string DescribePercent(double? percent) => percent is { } value ? value.ToString("0.0", CultureInfo.InvariantCulture) + " %" : "-";
+
+    /// <summary>How bad a finding is, in lower case.</summary>
+    public static string Describe(Severity severity) => severity.ToString().ToLowerInvariant();
+
+    /// <summary>What a finding is about; empty for the whole file.</summary>
+    public static string DescribePlace(Finding finding) => OneLine(finding.LayerPath);
 
     /// <summary>A number as it is; "-" where it is not known.</summary>
     public static string DescribeCount(int? count) => count?.ToString(CultureInfo.InvariantCulture) ?? "-";

@@ -70,6 +70,9 @@ internal static class ErrorRecords
     public static ErrorRecord FileExists(string path) => Create(
         new IOException($"{path}: The file exists, and a new one is never written over it. Name another file."), "FileExists", ErrorCategory.ResourceExists, path);
 
+    public static ErrorRecord DestinationExists(string path) => Create(
+        new IOException($"{path}: The file exists. Use -Force to overwrite it, or name another destination."), "DestinationExists", ErrorCategory.ResourceExists, path);
+
     public static ErrorRecord NotALayeredName(string path) => Create(
         new ArgumentException($"{path}: A layered file's name ends in .psd, or in .psb for more than 30,000 px a side. Name it so."), "NotALayeredName", ErrorCategory.InvalidArgument, path);
 
@@ -79,6 +82,10 @@ internal static class ErrorRecords
     public static ErrorRecord OtherFormat(string destination, LayerFile file) => Create(
         new ArgumentException($"{file.Path}: The file is a {Views.Describe(file.Format)}, and saving does not change that. Let {destination} end in .{file.Format.ToString().ToLowerInvariant()}."),
         "OtherFormat", ErrorCategory.InvalidArgument, file);
+
+    public static ErrorRecord RuleNotFound(string rule, IReadOnlyList<string> near) => Create(
+        new ItemNotFoundException($"There is no rule '{rule}'{(near.Count > 0 ? $"; did you mean {string.Join(" or ", near)}?" : ".")} Get-Help about_LayerTools_Checks lists all rules, and the Tab key completes them."),
+        "RuleNotFound", ErrorCategory.ObjectNotFound, rule);
 
     public static ErrorRecord BadArgument(string id, string message, object? target = null) => Create(
         new ArgumentException(message), id, ErrorCategory.InvalidArgument, target);

@@ -35,15 +35,18 @@ public abstract class LayerToolsCommand : PSCmdlet
         }
         catch (LayeredFileException error)
         {
-            WriteError(ErrorRecords.FromCore(error, target));
+            WriteFailure(target, ErrorRecords.FromCore(error, target));
         }
         catch (RefusedException refused)
         {
-            WriteError(refused.Record);
+            WriteFailure(target, refused.Record);
         }
 
         return false;
     }
+
+    /// <summary>Tells that an item could not be worked on.</summary>
+    private protected virtual void WriteFailure(object? target, ErrorRecord record) => WriteError(record);
 
     /// <summary>Puts out a file on disk as the shell itself does, so that its table shows folder and size and the next command finds it.</summary>
     internal void WriteFile(string path, PSNoteProperty? more = null)

@@ -23,8 +23,8 @@ internal sealed class SarifFingerprints
     {
         var text = string.Join("\n", finding.Rule, Path.GetFileName(finding.FilePath), finding.LayerPath ?? string.Empty);
         counts[text] = counts.TryGetValue(text, out var count) ? count + 1 : 1;
-        using var sha = SHA256.Create();
-        var digest = sha.ComputeHash(Encoding.UTF8.GetBytes(WellFormed.Of(text) + "\n" + counts[text].ToString(CultureInfo.InvariantCulture)));
-        return string.Concat(digest.Take(DigestBytes).Select(part => part.ToString("x2", CultureInfo.InvariantCulture)));
+        using var digest = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        digest.AppendData(Encoding.UTF8.GetBytes(WellFormed.Of(text) + "\n" + counts[text].ToString(CultureInfo.InvariantCulture)));
+        return string.Concat(digest.GetHashAndReset().Take(DigestBytes).Select(part => part.ToString("x2", CultureInfo.InvariantCulture)));
     }
 }

@@ -13,11 +13,15 @@ internal static class SarifUri
     }
 
     /// <summary>The URI of a full path: <c>file:///home/nora/hero.psd</c>, <c>file:///C:/art/hero.psd</c>, <c>file://server/share/hero.psd</c>.</summary>
-    public static string Absolute(string path) => Escape(path) is var escaped && escaped.StartsWith("//", StringComparison.Ordinal) ? "file:" + escaped
-        : escaped.StartsWith("/", StringComparison.Ordinal) ? "file://" + escaped : "file:///" + escaped;
+    public static string Absolute(string path)
+    {
+        var escaped = Escape(path);
+        if (escaped.StartsWith("//", StringComparison.Ordinal)) return "file:" + escaped;
+        return (escaped[0] == '/' ? "file://" : "file:///") + escaped;
+    }
 
     /// <summary>The URI of a folder; ends in a slash, so that relative ones can be put behind it.</summary>
-    public static string AbsoluteFolder(string path) => Absolute(path) is var uri && uri.EndsWith("/", StringComparison.Ordinal) ? uri : uri + "/";
+    public static string AbsoluteFolder(string path) => Absolute(path) is var uri && uri[uri.Length - 1] == '/' ? uri : uri + "/";
 
     private static string Escape(string path)
     {

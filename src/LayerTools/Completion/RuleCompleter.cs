@@ -1,0 +1,18 @@
+using System.Collections;
+using System.Management.Automation;
+using System.Management.Automation.Language;
+using LayerTools.Checks;
+
+namespace LayerTools.Completion;
+
+/// <summary>Completes names of rules; what each asks is shown beside it.</summary>
+public sealed class RuleCompleter : IArgumentCompleter
+{
+    /// <inheritdoc/>
+    public IEnumerable<CompletionResult> CompleteArgument(string commandName, string parameterName, string wordToComplete, CommandAst commandAst, IDictionary fakeBoundParameters)
+    {
+        var pattern = new WildcardPattern(wordToComplete.Trim('\'', '"') + "*", WildcardOptions.IgnoreCase | WildcardOptions.CultureInvariant);
+        return CheckRules.All.Where(rule => pattern.IsMatch(rule.Id))
+            .Select(rule => new CompletionResult(rule.Id, rule.Id, CompletionResultType.ParameterValue, $"{rule.Title} ({Views.Describe(rule.DefaultSeverity)})"));
+    }
+}
