@@ -26,4 +26,7 @@ public enum LayeredFileErrorKind
 
     /// <summary>An edit that cannot be done as asked.</summary>
     EditRefused,
+
+    /// <summary>A profile that does not follow its schema, or contradicts itself.</summary>
+    BadProfile,
 }

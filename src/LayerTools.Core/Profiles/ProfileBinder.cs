@@ -55,7 +55,7 @@ internal static class ProfileBinder
     private static Vocabulary BindVocabulary(JToken? json)
     {
         var own = (json?["parts"] ?? new JArray()).Select(BindPart).ToList();
-        return Flag(json?["extends"], true) ? new Vocabulary([.. ProfileWords.BuiltIn.Parts, .. own]) : new Vocabulary(own);
+        return Flag(json?["extends"], true) ? new Vocabulary([.. Vocabulary.BuiltIn.Parts, .. own]) : new Vocabulary(own);
     }
 
     private static VocabularyPart BindPart(JToken json) => new()
@@ -64,6 +64,7 @@ internal static class ProfileBinder
         English = Text(json["english"], string.Empty),
         Japanese = Text(json["japanese"], string.Empty),
         Zone = Text(json["zone"], string.Empty),
+        IsDetail = Flag(json["detail"], false),
         IsPaired = Flag(json["paired"], false),
         Synonyms = Texts(json["synonyms"]),
     };

@@ -1,13 +1,8 @@
-using LayerTools.Names;
-
 namespace LayerTools.Profiles;
 
 /// <summary>The words that profiles have for values of enumerations: their names, beginning in lower case.</summary>
 internal static class ProfileWords
 {
-    /// <summary>The vocabulary that profiles extend.</summary>
-    public static Vocabulary BuiltIn => Vocabulary.BuiltIn;
-
     public static T Parse<T>(string word)
         where T : struct, Enum => Enum.TryParse<T>(word, ignoreCase: true, out var value) ? value : throw new ArgumentException($"'{word}' is no {typeof(T).Name}.", nameof(word));
 

@@ -96,7 +96,7 @@ internal static class ErrorRecords
 
     private static ErrorCategory GetCategory(LayeredFileException error) => error.Kind switch
     {
-        LayeredFileErrorKind.NotALayeredFile or LayeredFileErrorKind.Truncated or LayeredFileErrorKind.Damaged => ErrorCategory.InvalidData,
+        LayeredFileErrorKind.NotALayeredFile or LayeredFileErrorKind.Truncated or LayeredFileErrorKind.Damaged or LayeredFileErrorKind.BadProfile => ErrorCategory.InvalidData,
         LayeredFileErrorKind.LimitExceeded => ErrorCategory.LimitsExceeded,
         LayeredFileErrorKind.NotSupported => ErrorCategory.NotImplemented,
         LayeredFileErrorKind.SourceChanged or LayeredFileErrorKind.EditRefused => ErrorCategory.InvalidOperation,

@@ -1,0 +1,63 @@
+using LayerTools.Checks;
+using LayerTools.Names;
+using Newtonsoft.Json.Linq;
+
+namespace LayerTools.Profiles;
+
+/// <summary>Finds what a profile says against itself, or against what is known here, although its form is right.</summary>
+internal static class ProfileChecks
+{
+    public static IEnumerable<ProfileFinding> Run(ProfileDocument document, LayerProfile profile) =>
+    [
+        .. CheckSchema(document),
+        .. CheckName(document),
+        .. CheckCanvas(document, profile.Canvas),
+        .. SideChecks.Run(document, profile.Naming.Sides),
+        .. NamingChecks.Run(document, profile.Naming),
+        .. VocabularyChecks.Run(document, profile),
+        .. CheckScreens(document),
+        .. RuleChecks.Run(document, profile.Rules),
+    ];
+
+    private static IEnumerable<ProfileFinding> CheckSchema(ProfileDocument document)
+    {
+        if (document.Root["$schema"] is not { } json) yield break;
+        var schema = json.Value<string>()!;
+        var isCopy = schema.Split('/', '\\').Last() == ProfileSchema.FileName && !schema.Contains("://");
+        if (schema != ProfileSchema.Id && !isCopy)
+        {
+            yield return document.Find(json, Severity.Error, $"The profile follows '{schema}', which is not known here; schemas are never fetched.",
+                $"Write '{ProfileSchema.Id}', or the relative path of a copy of {ProfileSchema.FileName}.");
+        }
+    }
+
+    private static IEnumerable<ProfileFinding> CheckName(ProfileDocument document)
+    {
+        var json = document.Root["name"]!;
+        var name = json.Value<string>()!;
+        if (string.IsNullOrWhiteSpace(name) || !name.All(PrintableText.IsPrintable)) yield return document.Find(json, Severity.Error, "The name is blank, or holds characters that are not shown.", "Write a name in letters.");
+    }
+
+    private static IEnumerable<ProfileFinding> CheckCanvas(ProfileDocument document, CanvasProfile canvas)
+    {
+        if (canvas is { EvenWidth: true, Width: { } width } && width % 2 != 0)
+        {
+            yield return document.Find(document.Root["canvas"]!["width"]!, Severity.Error, FormattableString.Invariant($"The width of {width} px is odd, and the profile wants an even one."),
+                FormattableString.Invariant($"Write {width + 1}, or set evenWidth to false."));
+        }
+    }
+
+    private static IEnumerable<ProfileFinding> CheckScreens(ProfileDocument document)
+    {
+        var names = (document.Root["screens"] as JArray ?? []).Select(screen => screen["name"]!);
+        return Repeated(names, name => name.Value<string>()!.ToUpperInvariant())
+            .Select(name => document.Find(name, Severity.Error, $"Two screens are called '{name.Value<string>()}'.", "Give each a name of its own."));
+    }
+
+    /// <summary>Those items whose key an earlier one has.</summary>
+    internal static IEnumerable<T> Repeated<T>(IEnumerable<T> items, Func<T, string> key)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        return items.Where(item => !seen.Add(key(item)));
+    }
+}
