@@ -18,6 +18,12 @@ public sealed record ParsedName
     /// <summary>The words that are left over, in their order; empty if all were understood.</summary>
     public string Rest { get; init; } = string.Empty;
 
+    /// <summary>Those of the left-over words that would name a part of their own; they are written before the part, so that the part stays the last one.</summary>
+    internal string OtherParts { get; init; } = string.Empty;
+
+    /// <summary>The other left-over words.</summary>
+    internal string Remarks { get; init; } = string.Empty;
+
     /// <summary>How sure the reading is, 0 to 1.</summary>
     public double Certainty { get; init; }
 
