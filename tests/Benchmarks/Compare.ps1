@@ -96,6 +96,13 @@ $rows = foreach ($count in 100, 400) {
             $drawn = Invoke-Tool $psdTools.Command[0], "$PSScriptRoot/others/composite.py", $file | ConvertFrom-Json
             New-Row 'composite, 100 layers' ('{0:0} ms' -f $own.compositeMs) ('{0:0} ms psd-tools' -f $drawn.compositeMs) ($drawn.compositeMs / $own.compositeMs) 'times faster' 20 -AtLeast
         }
+        New-Row 'all checks, 100 layers' ('{0:0} ms' -f $own.checkMs) '' ($own.checkMs / 1000) 's' 2
+        if ($psdTools.Command) {
+            $drawn = Invoke-Tool $psdTools.Command[0], "$PSScriptRoot/others/composite.py", $quarter | ConvertFrom-Json
+            New-Row 'all checks, 100 layers' ('{0:0} ms' -f $own.checkMs) ('{0:0} ms psd-tools, composite of 1250 x 1500' -f $drawn.compositeMs) ($own.checkMs / $drawn.compositeMs) 'of its time' 0.25
+        }
+        $early, $late = (Invoke-Tool 'dotnet', $program, 'folder-memory', $quarter) -split ' ' | ForEach-Object { [long] $_ }
+        New-Row 'checks of 100 files of 1250 x 1500, memory' ('{0:0} MB' -f ($late / 1MB)) ('{0:0} MB after 10' -f ($early / 1MB)) ($late / $early) 'times' 1.25
         $canvas = 4L * 5000 * 6000
         $memory = [long] (Invoke-Tool 'dotnet', $program, 'composite-memory', $file)
         New-Row 'composite, 100 layers, memory' ('{0:0} MB' -f ($memory / 1MB)) ('{0:0} MB canvas' -f ($canvas / 1MB)) ($memory / $canvas) 'canvases' 2

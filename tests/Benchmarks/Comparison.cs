@@ -34,6 +34,7 @@ internal static class Comparison
             MirrorMs = mirror,
             Mirrored = mirrored,
             CompositeMs = MeasureComposite(path),
+            CheckMs = MeasureCheck(path),
             ImagesMs = images,
             ImageBytes = imageBytes,
         };
@@ -104,6 +105,12 @@ internal static class Comparison
         var file = Work.ReadTree(path);
         WarmUp(() => Work.Composite(file));
         return Enumerable.Range(0, Runs).Min(_ => Time(() => Work.Composite(file)));
+    }
+
+    private static double MeasureCheck(string path)
+    {
+        WarmUp(() => Work.Check(path));
+        return Enumerable.Range(0, Runs).Min(_ => Time(() => Work.Check(path)));
     }
 
     private static (double Milliseconds, long Bytes) MeasureImages(string path)

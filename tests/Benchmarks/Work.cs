@@ -1,9 +1,11 @@
+using LayerTools.Checks;
 using LayerTools.Edits;
 using LayerTools.Formats;
 using LayerTools.Images;
 using LayerTools.Model;
 using LayerTools.Pixels;
 using LayerTools.Pixels.Compositing;
+using LayerTools.Profiles;
 
 namespace LayerTools.Benchmarks;
 
@@ -52,4 +54,7 @@ internal static class Work
         var result = LayerImages.Write(file, [.. file.GetLayers()], folder, new ImageOptions { Force = true });
         return result.Paths.Take(result.PictureCount).Sum(path => new FileInfo(path).Length);
     }
+
+    /// <summary>Reads a figure and asks it all questions of the profile that holds where none is given.</summary>
+    public static IReadOnlyList<Finding> Check(string path) => LayerFileChecker.Check(LayerFiles.Read(path), LayerProfiles.Default);
 }
