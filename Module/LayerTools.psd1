@@ -19,6 +19,7 @@
         'Get-Layer'
         'Get-LayerFile'
         'Get-LayerStatus'
+        'Measure-LayerCover'
         'Measure-LayerStatus'
         'Move-Layer'
         'New-LayerFile'

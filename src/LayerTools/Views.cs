@@ -113,6 +113,14 @@ public static class Views
     /// <summary>An area with thin groups of digits: "1 204 500".</summary>
     public static string DescribeArea(long area) => area.ToString("#,0", CultureInfo.InvariantCulture).Replace(',', ' ');
 
+    /// <summary>"3.2": a depth to a tenth px; "64+" where it was not measured farther; "-" where there is none.</summary>
+    public static string DescribeDepth(double? depth, int maximum) => depth switch
+    {
+        null => "-",
+        { } value when value >= maximum => FormattableString.Invariant($"{maximum}+"),
+        { } value => value.ToString("0.#", CultureInfo.InvariantCulture),
+    };
+
     /// <summary>A summary's key; a file's is cut down to its folder and its name, since many folders hold a file of one name.</summary>
     public static string DescribeKey(StatusSummary summary)
     {

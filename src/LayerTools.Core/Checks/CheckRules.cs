@@ -14,6 +14,7 @@ public static class CheckRules
         new NoCenterGuide(),
         new NoColorProfile(),
         new NotEightBitRgb(),
+        new NotPaintedUnderneath(),
         new OddCanvasWidth(),
         new PpiOffProfile(),
     ];

@@ -29,7 +29,7 @@ public sealed record CoverOptions
     internal double WantedDepthFor(LayerFile file)
     {
         if (MaximumDepth is < 1 or > DeepestDepth) throw Refuse(file, FormattableString.Invariant($"The greatest depth is {MaximumDepth} px."), FormattableString.Invariant($"Take 1 to {DeepestDepth} px."));
-        var wanted = WantedDepth ?? Math.Min(MaximumDepth, UsualDepth(file));
+        var wanted = WantedDepth ?? Math.Min(MaximumDepth, DepthOf(file, UsualPercent));
         if (!(wanted > 0 && wanted <= MaximumDepth))
         {
             throw Refuse(file, FormattableString.Invariant($"The wanted depth is {wanted} px."), FormattableString.Invariant($"Take more than 0 and at most the greatest depth, {MaximumDepth} px."));
@@ -38,7 +38,8 @@ public sealed record CoverOptions
         return wanted;
     }
 
-    private static double UsualDepth(LayerFile file) => Math.Max(1, Math.Round(Math.Max(file.Width, file.Height) * UsualPercent / 100, 1));
+    /// <summary>A depth in per cent of the longer side of a file's canvas, in px, to a tenth and at least 1 px unless it is 0.</summary>
+    internal static double DepthOf(LayerFile file, double percent) => percent <= 0 ? 0 : Math.Max(1, Math.Round(Math.Max(file.Width, file.Height) * percent / 100, 1));
 
     private static LayeredFileException Refuse(LayerFile file, string problem, string remedy) =>
         new(LayeredFileErrorKind.EditRefused, file.Path, "cover", -1, problem, remedy);
