@@ -1,12 +1,11 @@
 using LayerTools.Measures.Cover;
-using LayerTools.Model;
 
 namespace LayerTools.Checks.Rules;
 
 /// <summary>A part that ends at, or shortly behind, the edge of a part in front of it: when one of them moves, a gap opens between them.</summary>
 internal sealed class NotPaintedUnderneath : CheckRule
 {
-    /// <summary>Shorter stretches are specks and ragged edges and not what somebody forgot to paint, px per px of the limit.</summary>
+    /// <summary>Shorter stretches, in px per px of the limit, are specks and ragged edges and not what somebody forgot to paint, unless they make up half a seam.</summary>
     private const double LeastStretch = 2;
 
     /// <summary>So much of a seam at least, per cent.</summary>
@@ -21,7 +20,7 @@ internal sealed class NotPaintedUnderneath : CheckRule
 
     public override string Reason =>
         "When a part moves, the edge of what it covered comes to light, so each part is painted on underneath the parts in front of it (common practice; how far depends on the "
-        + "movement, the limit is this module's own choice). Measured along the seam as Measure-LayerCover does; parts that show what lies behind them are left out.";
+        + "movement, the limit is this module's own choice). Measured along the seam as Measure-LayerCover does; stretches too short to matter and parts that show what lies behind them are left out.";
 
     public override Severity DefaultSeverity => Severity.Warning;
 
@@ -40,7 +39,8 @@ internal sealed class NotPaintedUnderneath : CheckRule
         return cover.Seams.Where(seam => IsOpen(seam, wanted)).GroupBy(seam => seam.LayerNumber).Select(seams => Tell(context, [.. seams.OrderByDescending(seam => seam.ShallowLength)], wanted)).ToList();
     }
 
-    private static bool IsOpen(SeamCover seam, double wanted) => seam.ShallowLength >= Math.Max(LeastStretch * wanted, seam.SeamLength * LeastPercent / 100);
+    private static bool IsOpen(SeamCover seam, double wanted) => seam.ShallowLength > 0
+        && seam.ShallowLength >= Math.Max(Math.Min(LeastStretch * wanted, seam.SeamLength / 2.0), seam.SeamLength * LeastPercent / 100);
 
     /// <param name="context">The file.</param>
     /// <param name="seams">The seams of one part that would open, the longest first.</param>

@@ -1,6 +1,3 @@
-#if NET
-using System.Numerics;
-#endif
 using LayerTools.Measures.Survey;
 using LayerTools.Model;
 
@@ -9,9 +6,6 @@ namespace LayerTools.Measures.Cover;
 /// <summary>Rows of coverage at any column, 64 px a word, so that parts whose rectangles differ can be combined word by word.</summary>
 internal static class CoverageBits
 {
-    /// <summary>The words that a row of so many pixels takes.</summary>
-    public static int CountWords(int width) => (width + 63) / 64;
-
     /// <summary>Reads a row from a column on; what lies outside the map is not covered.</summary>
     /// <param name="map">The map.</param>
     /// <param name="y">The row, canvas px.</param>
@@ -58,30 +52,6 @@ internal static class CoverageBits
         }
 
         return false;
-    }
-
-    /// <summary>How many bits are set.</summary>
-    public static int Count(ulong word)
-    {
-#if NET
-        return BitOperations.PopCount(word);
-#else
-        // Sums of two, four, then eight bits side by side; the product adds the bytes up.
-        word -= (word >> 1) & 0x5555555555555555;
-        word = (word & 0x3333333333333333) + ((word >> 2) & 0x3333333333333333);
-        word = (word + (word >> 4)) & 0x0F0F0F0F0F0F0F0F;
-        return (int)((word * 0x0101010101010101) >> 56);
-#endif
-    }
-
-    /// <summary>The place of the lowest bit of a word that is not 0.</summary>
-    public static int Lowest(ulong word) => Count((word & (~word + 1)) - 1);
-
-    /// <summary>The place of the highest bit of a word that is not 0.</summary>
-    public static int Highest(ulong word)
-    {
-        for (var shift = 1; shift < 64; shift <<= 1) word |= word >> shift;
-        return Count(word) - 1;
     }
 
     /// <summary>The rectangle with a margin on all sides.</summary>

@@ -1,3 +1,5 @@
+using LayerTools.Measures.Survey;
+
 namespace LayerTools.Measures.Cover;
 
 /// <summary>
@@ -41,7 +43,7 @@ internal sealed class NearestPixels
                 continue;
             }
 
-            for (var word = members[i]; word != 0; word &= word - 1) row[(i << 6) + CoverageBits.Lowest(word)] = y;
+            for (var word = members[i]; word != 0; word &= word - 1) row[(i << 6) + WordBits.FindFirst(word)] = y;
         }
     }
 

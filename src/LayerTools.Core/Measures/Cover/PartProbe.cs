@@ -111,7 +111,7 @@ internal sealed class PartProbe(LayerFile file, IReadOnlyList<CoverPart> stack, 
         long count = 0;
         for (var y = map.Bounds.Top; y < map.Bounds.Bottom; y++)
         {
-            foreach (var word in map.Row(y)) count += CoverageBits.Count(word);
+            foreach (var word in map.Row(y)) count += WordBits.Count(word);
         }
 
         return count;
@@ -126,7 +126,7 @@ internal sealed class PartProbe(LayerFile file, IReadOnlyList<CoverPart> stack, 
         long overlap = 0;
         var start = (common.Left - painted.Bounds.Left) >> 6;
         var left = painted.Bounds.Left + (start << 6);
-        Span<ulong> covered = stackalloc ulong[CoverageBits.CountWords(common.Right - left)];
+        Span<ulong> covered = stackalloc ulong[WordBits.GetWordCount(common.Right - left)];
         for (var y = common.Top; y < common.Bottom; y++)
         {
             CoverageBits.Read(front, y, left, covered);
@@ -134,7 +134,7 @@ internal sealed class PartProbe(LayerFile file, IReadOnlyList<CoverPart> stack, 
             var seen = visible.Row(y).Slice(start, covered.Length);
             for (var i = 0; i < own.Length; i++)
             {
-                overlap += CoverageBits.Count(covered[i] & own[i]);
+                overlap += WordBits.Count(covered[i] & own[i]);
                 seen[i] &= ~covered[i];
             }
         }
@@ -157,7 +157,7 @@ internal sealed class PartProbe(LayerFile file, IReadOnlyList<CoverPart> stack, 
         var box = visible.Bounds.Intersect(CoverageBits.Inflate(front.Bounds, 1));
         if (box.IsEmpty) return null;
         var seam = new CoverageMap(box);
-        Span<ulong> beside = stackalloc ulong[CoverageBits.CountWords(box.Width)];
+        Span<ulong> beside = stackalloc ulong[WordBits.GetWordCount(box.Width)];
         Span<ulong> touched = stackalloc ulong[beside.Length];
         var found = false;
         for (var y = box.Top; y < box.Bottom; y++)

@@ -25,7 +25,7 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
     private int[] reaches = [];
 
     /// <summary>Columns and rows of a tile, px: about twice the margin is the cheapest.</summary>
-    private int TileSize => Math.Max(64, CoverageBits.CountWords(2 * margin) * 64);
+    private int TileSize => Math.Max(64, WordBits.GetWordCount(2 * margin) * 64);
 
     /// <summary>Measures all pixels of a seam, in an order that depends on their places alone.</summary>
     /// <param name="part">What the part covers.</param>
@@ -49,7 +49,7 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
     private static Bounds Shrink(CoverageMap seam, Bounds tile)
     {
         var box = Bounds.Empty;
-        Span<ulong> words = stackalloc ulong[CoverageBits.CountWords(tile.Width)];
+        Span<ulong> words = stackalloc ulong[WordBits.GetWordCount(tile.Width)];
         for (var y = tile.Top; y < tile.Bottom; y++)
         {
             CoverageBits.Read(seam, y, tile.Left, words);
@@ -57,8 +57,8 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
             for (var i = 0; i < words.Length; i++)
             {
                 if (words[i] == 0) continue;
-                var first = tile.Left + (i << 6) + CoverageBits.Lowest(words[i]);
-                var last = tile.Left + (i << 6) + CoverageBits.Highest(words[i]);
+                var first = tile.Left + (i << 6) + WordBits.FindFirst(words[i]);
+                var last = tile.Left + (i << 6) + WordBits.FindLast(words[i]);
                 box = box.Union(new Bounds(first, y, last + 1, y + 1));
             }
         }
@@ -71,7 +71,7 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
         if (reaches.Length < box.Area) reaches = new int[box.Area];
         reaches.AsSpan(0, (int)box.Area).Fill(SeamPixel.Deep);
         var window = CoverageBits.Inflate(box, margin);
-        var words = CoverageBits.CountWords(window.Width) * window.Height;
+        var words = WordBits.GetWordCount(window.Width) * window.Height;
         if (above.Length < words) (above, below) = (new ulong[words], new ulong[words]);
         Load(part, below, window);
         Load(neighbour, above, window);
@@ -82,7 +82,7 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
 
     private static void Load(CoverageMap map, ulong[] target, Bounds window)
     {
-        var count = CoverageBits.CountWords(window.Width);
+        var count = WordBits.GetWordCount(window.Width);
         for (var y = 0; y < window.Height; y++)
         {
             var row = target.AsSpan(y * count, count);
@@ -94,7 +94,7 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
     /// <summary>Whether the neighbour covers anything within reach where the part is not painted.</summary>
     private bool HasUnpainted(Bounds window, Bounds box)
     {
-        var count = CoverageBits.CountWords(window.Width);
+        var count = WordBits.GetWordCount(window.Width);
         var rows = CoverageBits.Inflate(box, reach).Intersect(canvas);
         for (var i = (rows.Top - window.Top) * count; i < (rows.Bottom - window.Top) * count; i++)
         {
@@ -108,7 +108,7 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
     /// <returns>Whether any pixel of the seam is less deep than the maximum.</returns>
     private bool FindReaches(Bounds window, Bounds box, CoverageMap seam)
     {
-        var count = CoverageBits.CountWords(window.Width);
+        var count = WordBits.GetWordCount(window.Width);
         Solve(window, static (covered, _) => ~covered);
         var found = false;
         var search = CoverageBits.Inflate(box, reach).Intersect(canvas);
@@ -119,7 +119,7 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
             {
                 for (var word = above[(y * count) + i] & ~below[(y * count) + i]; word != 0; word &= word - 1)
                 {
-                    var x = (i << 6) + CoverageBits.Lowest(word);
+                    var x = (i << 6) + WordBits.FindFirst(word);
                     if (window.Left + x < search.Left || window.Left + x >= search.Right) continue;
                     if (columns.IsEmpty) columns = nearest.SolveRow(y);
                     if (columns[x] < 0) continue;
@@ -156,7 +156,7 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
     /// <summary>Finds the pixels nearest to what a combination of neighbour and part makes.</summary>
     private void Solve(Bounds window, Func<ulong, ulong, ulong> combine)
     {
-        var count = CoverageBits.CountWords(window.Width);
+        var count = WordBits.GetWordCount(window.Width);
         Span<ulong> row = stackalloc ulong[count];
         nearest.Begin(window.Width, window.Height);
         for (var y = 0; y < window.Height; y++)

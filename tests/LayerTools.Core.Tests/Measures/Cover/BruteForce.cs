@@ -19,7 +19,7 @@ internal sealed class BruteForce(Bounds canvas, IReadOnlyList<CoverageMap> stack
     {
         var (above, below) = (stack[front], stack[part]);
         var seam = Pixels(canvas).Where(pixel => IsVisible(pixel.X, pixel.Y) && Touches(above, pixel.X, pixel.Y)).ToDictionary(pixel => pixel, _ => SeamPixel.Deep);
-        var around = CoverageBits.Inflate(canvas, 40);
+        var around = CoverageBits.Inflate(canvas, 24);
         var free = Pixels(around).Where(pixel => !above[pixel.X, pixel.Y]).ToList();
         foreach (var unpainted in Pixels(canvas).Where(pixel => above[pixel.X, pixel.Y] && !below[pixel.X, pixel.Y]))
         {

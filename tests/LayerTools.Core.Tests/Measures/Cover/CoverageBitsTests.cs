@@ -25,14 +25,6 @@ public class CoverageBitsTests
         Assert.False(CoverageBits.Any(words));
     });
 
-    [Fact]
-    public void Counts_bits_and_finds_the_outermost() => Gen.ULong.Where(word => word != 0).Sample(word =>
-    {
-        Assert.Equal(Enumerable.Range(0, 64).Count(bit => (word >> bit & 1) != 0), CoverageBits.Count(word));
-        Assert.Equal(Enumerable.Range(0, 64).First(bit => (word >> bit & 1) != 0), CoverageBits.Lowest(word));
-        Assert.Equal(Enumerable.Range(0, 64).Last(bit => (word >> bit & 1) != 0), CoverageBits.Highest(word));
-    });
-
     [Theory]
     [InlineData(64, ulong.MaxValue)]
     [InlineData(1, 1UL)]

@@ -36,7 +36,7 @@ public class FigureCoverTests
                 }
             }
         },
-        iter: 40);
+        iter: 25);
 
     [Theory]
     [InlineData(0)]

@@ -1,12 +1,13 @@
 using CsCheck;
 using LayerTools.Measures.Cover;
+using LayerTools.Measures.Survey;
 using Xunit;
 
 namespace LayerTools.Tests.Measures.Cover;
 
 public class NearestPixelsTests
 {
-    private static readonly Gen<(int Width, int Height, int Percent, int Seed)> Windows = Gen.Select(Gen.Int[1, 150], Gen.Int[1, 40], Gen.Int[0, 100], Gen.Int);
+    private static readonly Gen<(int Width, int Height, int Percent, int Seed)> Windows = Gen.Select(Gen.Int[1, 90], Gen.Int[1, 16], Gen.Int[0, 100], Gen.Int);
 
     [Fact]
     public void Finds_the_pixel_that_brute_force_finds() => Windows.Sample((width, height, percent, seed) =>
@@ -58,7 +59,7 @@ public class NearestPixelsTests
         nearest.Begin(width, height);
         for (var y = 0; y < height; y++)
         {
-            var words = new ulong[CoverageBits.CountWords(width)];
+            var words = new ulong[WordBits.GetWordCount(width)];
             foreach (var x in rows[y]) words[x >> 6] |= 1UL << (x & 63);
             nearest.AddRow(y, words);
         }
