@@ -26,6 +26,7 @@
         'New-LayerGroup'
         'Remove-Layer'
         'Rename-Layer'
+        'Repair-LayerFile'
         'Save-LayerFile'
         'Set-Layer'
         'Set-LayerCanvas'

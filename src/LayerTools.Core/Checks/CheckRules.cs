@@ -9,6 +9,7 @@ public static class CheckRules
     public static IReadOnlyList<CheckRule> All { get; } =
     [
         new CanvasSizeOffProfile(),
+        new EmptyMargin(),
         new ForeignColorProfile(),
         new GuideOffAxis(),
         new NoCenterGuide(),

@@ -87,6 +87,10 @@ internal static class ErrorRecords
         new ItemNotFoundException($"There is no rule '{rule}'{(near.Count > 0 ? $"; did you mean {string.Join(" or ", near)}?" : ".")} Get-Help about_LayerTools_Checks lists all rules, and the Tab key completes them."),
         "RuleNotFound", ErrorCategory.ObjectNotFound, rule);
 
+    public static ErrorRecord RuleNotRepairable(string rule, IEnumerable<string> repairable) => Create(
+        new ArgumentException($"What the rule '{rule}' finds cannot be put right safely by a command alone. {string.Join(", ", repairable)} can; for others see the remedies that Test-LayerFile gives."),
+        "RuleNotRepairable", ErrorCategory.InvalidArgument, rule);
+
     public static ErrorRecord BadArgument(string id, string message, object? target = null) => Create(
         new ArgumentException(message), id, ErrorCategory.InvalidArgument, target);
 

@@ -42,7 +42,7 @@ internal sealed class RuleChoice
     private static List<WildcardPattern>? ToPatterns(IReadOnlyList<CheckRule> candidates, string[]? names) => names?.Select(name =>
     {
         var pattern = new WildcardPattern(name, WildcardOptions.IgnoreCase | WildcardOptions.CultureInvariant);
-        return candidates.Any(rule => pattern.IsMatch(rule.Id)) ? pattern : throw new RefusedException(ErrorRecords.RuleNotFound(name, FindNear(candidates, name)));
+        return candidates.Any(rule => pattern.IsMatch(rule.Id)) ? pattern : throw new RefusedException(CheckRules.Find(name) is { } rule ? ErrorRecords.RuleNotRepairable(rule.Id, candidates.Select(candidate => candidate.Id)) : ErrorRecords.RuleNotFound(name, FindNear(candidates, name)));
     }).ToList();
 
     /// <summary>The rules whose names are most like a name: those that share the largest part of their pairs of letters with it (Dice's coefficient).</summary>

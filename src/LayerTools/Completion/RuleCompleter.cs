@@ -2,6 +2,7 @@ using System.Collections;
 using System.Management.Automation;
 using System.Management.Automation.Language;
 using LayerTools.Checks;
+using LayerTools.Edits.Repair;
 
 namespace LayerTools.Completion;
 
@@ -12,7 +13,8 @@ public sealed class RuleCompleter : IArgumentCompleter
     public IEnumerable<CompletionResult> CompleteArgument(string commandName, string parameterName, string wordToComplete, CommandAst commandAst, IDictionary fakeBoundParameters)
     {
         var pattern = new WildcardPattern(wordToComplete.Trim('\'', '"') + "*", WildcardOptions.IgnoreCase | WildcardOptions.CultureInvariant);
-        return CheckRules.All.Where(rule => pattern.IsMatch(rule.Id))
+        var rules = string.Equals(commandName, "Repair-LayerFile", StringComparison.OrdinalIgnoreCase) ? RepairEdit.Repairable : CheckRules.All;
+        return rules.Where(rule => pattern.IsMatch(rule.Id))
             .Select(rule => new CompletionResult(rule.Id, rule.Id, CompletionResultType.ParameterValue, $"{rule.Title} ({Views.Describe(rule.DefaultSeverity)})"));
     }
 }

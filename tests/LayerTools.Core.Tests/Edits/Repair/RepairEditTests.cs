@@ -1,0 +1,125 @@
+using CsCheck;
+using LayerTools.Checks;
+using LayerTools.Edits.Repair;
+using LayerTools.Formats;
+using LayerTools.Model;
+using LayerTools.Pixels;
+using LayerTools.Profiles;
+using LayerTools.Tests.Support;
+using Xunit;
+
+namespace LayerTools.Tests.Edits.Repair;
+
+public class RepairEditTests
+{
+    private static readonly LayerProfile Profile = new() { Name = "test" };
+
+    [Fact]
+    public void A_guide_close_to_the_centre_line_is_put_onto_it()
+    {
+        var file = ModelBuilder.File("hero.psd", 1001, 60);
+        file.Guides = [new Guide(20, false), new Guide(503, true), new Guide(900, true)];
+
+        Repair(file);
+
+        Assert.Equal([new Guide(20, false), new Guide(500.5, true), new Guide(900, true)], file.Guides);
+        var change = Assert.Single(file.Changes);
+        Assert.Equal(("Guide", "x = 503", "x = 500.5"), (change.Property, change.Old, change.New));
+        Assert.False(file.IsPictureStale);
+    }
+
+    [Fact]
+    public void A_centre_guide_is_drawn_where_there_is_none()
+    {
+        using var folder = new TemporaryFolder();
+        var file = PaintedFile.Save(folder, "hero.psd", 40, 30, Painting.Of("Head").Rectangle(10, 5, 20, 20));
+        file.Guides = [];
+
+        Repair(file);
+        LayerFiles.Save(file, folder["out.psd"], new SaveOptions());
+
+        Assert.Equal([new Guide(20, true)], LayerFiles.Read(folder["out.psd"]).Guides);
+    }
+
+    [Theory]
+    [InlineData("hero.psd")]
+    [InlineData("hero.psb")]
+    public void Clear_margins_are_cut_off_and_what_is_painted_stays_as_it_is(string name)
+    {
+        using var folder = new TemporaryFolder();
+        var file = PaintedFile.Save(folder, name, 60, 50, Painting.Of("Arm L").Within(new Bounds(-5, 2, 40, 44)).Ellipse(10, 12, 13, 17, alpha: 3, rgb: 0x123456).Rectangle(12, 15, 4, 4, rgb: 0xFEDCBA));
+        var before = Read(file, "Arm L");
+
+        Repair(file);
+        LayerFiles.Save(file, folder["out" + Path.GetExtension(name)], new SaveOptions());
+        var saved = LayerFiles.Read(folder["out" + Path.GetExtension(name)]);
+
+        Assert.Equal(new Bounds(10, 12, 23, 29), saved.Find("Arm L").Bounds);
+        var after = Read(saved, "Arm L");
+        for (var y = 0; y < 50; y++)
+        {
+            for (var x = 0; x < 60; x++) Assert.Equal(Pixel(before, x, y), Pixel(after, x, y));
+        }
+    }
+
+    [Fact]
+    public void A_layer_whose_edge_has_effects_is_left_alone()
+    {
+        var file = ModelBuilder.File(Painting.Of("Glow").Within(new Bounds(0, 0, 90, 50)).Rectangle(10, 10, 10, 10).ToLayer());
+        ((StubLayerDetail)file.Find("Glow").Detail).Uses = LayerFeatures.Effects;
+
+        var plan = new RepairEdit { Profile = Profile, Rules = [CheckRules.Find("EmptyMargin")!] }.Plan(file, []);
+
+        Assert.Empty(plan.Steps);
+        Assert.Equal("'Glow' is left as it is, since it has effects, which go by its edge.", Assert.Single(plan.Warnings));
+    }
+
+    [Fact]
+    public void A_rule_that_the_profile_switches_off_repairs_nothing()
+    {
+        var file = ModelBuilder.File();
+        var off = Profile with { Rules = RepairEdit.Repairable.ToDictionary(rule => rule.Id, _ => new RuleSetting(Severity.None, null)) };
+
+        Assert.Empty(new RepairEdit { Profile = off }.Plan(file, []).Steps);
+    }
+
+    [Fact]
+    public void Repairing_twice_is_repairing_once_and_the_rules_find_nothing_afterwards() =>
+        (from shapes in Gen.Select(Gen.Int[0, 30], Gen.Int[0, 20], Gen.Int[1, 25], Gen.Int[1, 25], Gen.Byte).Array[0, 4].Array[1, 3]
+         from guide in Gen.Double[-10, 110]
+         select (shapes, guide)).Sample(
+            drawing =>
+            {
+                var file = ModelBuilder.File([.. drawing.shapes.Select((shapes, index) =>
+                {
+                    var part = Painting.Of($"Part {index}").Within(new Bounds(0, 0, 60, 50));
+                    foreach (var (left, top, width, height, alpha) in shapes) part.Rectangle(left, top, width, height, alpha);
+                    return part.ToLayer();
+                })]);
+                file.Guides = [new Guide(Math.Round(drawing.guide * 32) / 32, true)];
+                Repair(file);
+                var changes = file.Changes.Count;
+
+                Assert.Empty(LayerFileChecker.Check(file, Profile, RepairEdit.Repairable));
+                Repair(file);
+                Assert.Equal(changes, file.Changes.Count);
+            },
+            iter: 200,
+            threads: 1);
+
+    private static void Repair(LayerFile file) => new RepairEdit { Profile = Profile }.Plan(file, []).Apply();
+
+    private static (Bounds Bounds, Raster Raster) Read(LayerFile file, string path)
+    {
+        using var reader = new PixelReader(file);
+        return (file.Find(path).Bounds, reader.ReadRaster(file.Find(path)));
+    }
+
+    /// <summary>The colour of a pixel with its alpha; 0 for a clear one.</summary>
+    private static uint Pixel((Bounds Bounds, Raster Raster) layer, int x, int y)
+    {
+        if (new Bounds(x, y, x + 1, y + 1).Intersect(layer.Bounds).IsEmpty) return 0;
+        var pixel = layer.Raster.Row(y - layer.Bounds.Top).Slice(4 * (x - layer.Bounds.Left), 4);
+        return pixel[3] == 0 ? 0 : BitConverter.ToUInt32(pixel);
+    }
+}
