@@ -25,7 +25,10 @@ internal static class SharedFiles
     public static IReadOnlyList<string> FindLayered(string relativePath) => LayeredIn(Folder is null ? null : Path.Combine(Folder, relativePath));
 
     /// <summary>The full path of a published schema among the fixtures.</summary>
-    public static string FindSchema(string name) => Path.Combine(FindAbove(Path.Combine("tests", "Fixtures", "schemas"))!, name);
+    public static string FindSchema(string name) => Path.Combine(FindFolder(Path.Combine("tests", "Fixtures", "schemas")), name);
+
+    /// <summary>The full path of a folder of the repository.</summary>
+    public static string FindFolder(string relativePath) => FindAbove(relativePath) ?? throw new DirectoryNotFoundException(relativePath);
 
     private static string[] LayeredIn(string? folder) => folder is null || !Directory.Exists(folder)
         ? []
