@@ -26,6 +26,15 @@ internal abstract class FileDetail
     /// <summary>Moves the file's own paths and pictures when the canvas changes; whole pixels.</summary>
     public abstract void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight);
 
+    /// <summary>The same for a canvas of another size, with the merged picture resampled.</summary>
+    /// <param name="file">The file as it is.</param>
+    /// <param name="scale">The change.</param>
+    /// <param name="filter">How the merged picture is resampled.</param>
+    /// <param name="spool">Where the new picture is kept.</param>
+    /// <param name="cancellation">Stops the work.</param>
+    /// <exception cref="Errors.LayeredFileException">The merged picture is damaged, or the file changed on disk.</exception>
+    public abstract FileDetail Rescale(LayerFile file, CanvasScale scale, ResampleFilter filter, SpoolFile spool, CancellationToken cancellation);
+
     /// <summary>
     /// The same for a file of RGB with 8 bits: what describes the colours of another mode or depth is left out, and the merged picture is a white one
     /// unless it has to stand in for layers that cannot be drawn.

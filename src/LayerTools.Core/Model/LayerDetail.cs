@@ -38,6 +38,11 @@ internal abstract class LayerDetail
     /// <summary>Moves paths when the canvas around them changes; whole pixels.</summary>
     public abstract void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight);
 
+    /// <summary>A copy for a canvas of another size: what is told in pixels is told in new pixels.</summary>
+    /// <param name="scale">The change.</param>
+    /// <param name="notes">Gets what keeps its size, in words that follow the layer's path.</param>
+    public abstract LayerDetail Rescale(CanvasScale scale, ICollection<string> notes);
+
     /// <summary>Drops the data behind live text, placed content, shapes and fills; the stored pixels stay and become plain.</summary>
     public abstract void DropLiveContent();
 

@@ -6,9 +6,6 @@ namespace LayerTools.Pixels;
 /// <summary>Packs rows of samples into a channel.</summary>
 internal static class PlanePacker
 {
-    /// <summary>Makes one packed row; tells how many bytes it wrote.</summary>
-    private delegate int PackedRowSource(int y, Span<byte> packed);
-
     /// <summary>Packs samples that are in memory.</summary>
     /// <param name="role">What the channel is for.</param>
     /// <param name="compression">How to pack, as far as the format can.</param>
@@ -25,12 +22,9 @@ internal static class PlanePacker
         return Pack(role, compression, width, height, bitDepth, format, (y, row) => copy.AsSpan(y * rowBytes, rowBytes).CopyTo(row), spool);
     }
 
-    /// <summary>Packs rows as they come; holds one row and a piece of the packed bytes in memory.</summary>
+    /// <summary>Packs rows as they are made, see <see cref="PlaneWriter"/>.</summary>
     /// <param name="role">What the channel is for.</param>
-    /// <param name="compression">
-    /// How to pack. Where the format cannot do that, the channel gets the nearest that it can: <see cref="Compression.Zip"/> for differences at
-    /// 1 bit, and <see cref="Compression.ZipPrediction"/> for PackBits rows whose packed length may not fit into a PSD's table.
-    /// </param>
+    /// <param name="compression">How to pack, as far as the format can.</param>
     /// <param name="width">Samples in a row.</param>
     /// <param name="height">Rows.</param>
     /// <param name="bitDepth">1, 8, 16 or 32.</param>
@@ -40,18 +34,15 @@ internal static class PlanePacker
     public static Plane Pack(PlaneRole role, Compression compression, int width, int height, int bitDepth, FileFormat format, RowSource rows, SpoolFile spool)
     {
         if (width <= 0 || height <= 0) return new Plane(role, (int)Compression.Raw, MemoryBytes.Empty);
-        var rowBytes = PlaneRows.GetRowBytes(width, bitDepth);
-        compression = Choose(compression, rowBytes, bitDepth, format);
-        using var writer = new SpoolWriter(spool);
-        var data = compression switch
+        using var writer = new PlaneWriter(role, compression, width, height, bitDepth, format, spool);
+        var row = new byte[PlaneRows.GetRowBytes(width, bitDepth)];
+        for (var y = 0; y < height; y++)
         {
-            Compression.Raw => PackRaw(rowBytes, height, rows, writer),
-            Compression.PackBits => PackBitsRuns(rowBytes, height, format, rows, writer),
-            Compression.Zip => PackZip(rowBytes, height, bitDepth, predicted: false, rows, writer),
-            Compression.ZipPrediction => PackZip(rowBytes, height, bitDepth, predicted: true, rows, writer),
-            _ => throw new ArgumentOutOfRangeException(nameof(compression)),
-        };
-        return new Plane(role, (int)compression, data);
+            rows(y, row);
+            writer.WriteRow(row);
+        }
+
+        return writer.Complete();
     }
 
     /// <summary>Packs a channel of 8-bit samples with each row turned end for end, which takes no unpacking.</summary>
@@ -62,69 +53,17 @@ internal static class PlanePacker
     public static Plane PackFlipped(PlaneRole role, FileFormat format, PackBitsRows rows, SpoolFile spool)
     {
         using var writer = new SpoolWriter(spool);
-        return new Plane(role, (int)Compression.PackBits, PackTable(rows.Height, rows.LongestPackedRow, format, (_, packed) => rows.ReadFlipped(packed), writer));
-    }
-
-    private static Compression Choose(Compression wanted, int rowBytes, int bitDepth, FileFormat format) => wanted switch
-    {
-        Compression.ZipPrediction when bitDepth == 1 => Compression.Zip,
-        Compression.PackBits when format == FileFormat.Psd && PackBits.GetMaxPackedLength(rowBytes) > ushort.MaxValue => bitDepth == 1 ? Compression.Zip : Compression.ZipPrediction,
-        _ => wanted,
-    };
-
-    private static ByteSource PackRaw(int rowBytes, int height, RowSource rows, SpoolWriter writer)
-    {
-        for (var y = 0; y < height; y++)
-        {
-            rows(y, writer.GetSpan(rowBytes).Slice(0, rowBytes));
-            writer.Advance(rowBytes);
-        }
-
-        return writer.Complete();
-    }
-
-    private static ByteSource PackBitsRuns(int rowBytes, int height, FileFormat format, RowSource rows, SpoolWriter writer)
-    {
-        var row = new byte[rowBytes];
-        return PackTable(height, PackBits.GetMaxPackedLength(rowBytes), format, Encode, writer);
-
-        int Encode(int y, Span<byte> packed)
-        {
-            rows(y, row);
-            return PackBits.Encode(row, packed);
-        }
-    }
-
-    private static ByteSource PackTable(int height, int longest, FileFormat format, PackedRowSource rows, SpoolWriter writer)
-    {
         var countBytes = PackBitsRows.GetCountBytes(format);
-        var table = new byte[checked(height * countBytes)];
-        for (var y = 0; y < height; y++)
+        var table = new byte[checked(rows.Height * countBytes)];
+        for (var y = 0; y < rows.Height; y++)
         {
-            var length = rows(y, writer.GetSpan(longest));
+            var length = rows.ReadFlipped(writer.GetSpan(rows.LongestPackedRow));
             writer.Advance(length);
             var entry = table.AsSpan(y * countBytes, countBytes);
             if (countBytes == 2) BinaryPrimitives.WriteUInt16BigEndian(entry, (ushort)length);
             else BinaryPrimitives.WriteInt32BigEndian(entry, length);
         }
 
-        return writer.Complete(table);
-    }
-
-    private static ByteSource PackZip(int rowBytes, int height, int bitDepth, bool predicted, RowSource rows, SpoolWriter writer)
-    {
-        var row = new byte[rowBytes];
-        var scratch = predicted && bitDepth == 32 ? new byte[rowBytes] : [];
-        using (var deflater = Zlib.OpenDeflater(writer))
-        {
-            for (var y = 0; y < height; y++)
-            {
-                rows(y, row);
-                if (predicted) Prediction.Apply(row, bitDepth, scratch);
-                deflater.Write(row, 0, row.Length);
-            }
-        }
-
-        return writer.Complete();
+        return new Plane(role, (int)Compression.PackBits, writer.Complete(table));
     }
 }

@@ -43,6 +43,18 @@ public sealed class EditedFilesTests : IDisposable
         AssertReadBack(file, path);
     }
 
+    [Theory]
+    [MemberData(nameof(Fixtures))]
+    public void The_size_is_read_back(string path)
+    {
+        var file = LayerFiles.Read(path);
+        if (file.BitDepth == 1 || file.ColorMode == ColorMode.Indexed) return;
+
+        new ResizeEdit { Percent = 60 }.Plan(file, []).Apply();
+
+        AssertReadBack(file, path);
+    }
+
     private void AssertReadBack(LayerFile file, string path)
     {
         LayerFiles.Save(file, folder[Path.GetFileName(path)], new SaveOptions());

@@ -15,6 +15,8 @@ internal sealed class StubFileDetail : FileDetail
 
     public override FileDetail ToEightBitRgb(LayerFile file, bool keepsPicture, SpoolFile spool) => new StubFileDetail();
 
+    public override FileDetail Rescale(LayerFile file, CanvasScale scale, ResampleFilter filter, SpoolFile spool, CancellationToken cancellation) => new StubFileDetail();
+
     public override void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight)
     {
         // Nothing of a stub file has a place on the canvas.

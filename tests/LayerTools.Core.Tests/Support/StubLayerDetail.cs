@@ -24,6 +24,9 @@ internal sealed class StubLayerDetail : LayerDetail
 
     public BlendingRules Rules { get; set; } = BlendingRules.None;
 
+    /// <summary>What cannot be told in pixels of another size.</summary>
+    public string? KeptSize { get; set; }
+
     public override LayerFeatures Features => Uses;
 
     public override VectorPath? VectorPath => Path;
@@ -44,6 +47,14 @@ internal sealed class StubLayerDetail : LayerDetail
 
     public override void Recanvas(int right, int down, int oldWidth, int oldHeight, int newWidth, int newHeight) =>
         Calls.Add($"Recanvas {right},{down} {oldWidth}x{oldHeight} {newWidth}x{newHeight}");
+
+    public override LayerDetail Rescale(CanvasScale scale, ICollection<string> notes)
+    {
+        var copy = (StubLayerDetail)Copy();
+        copy.Calls.Add($"Rescale {scale.OldWidth}x{scale.OldHeight} {scale.NewWidth}x{scale.NewHeight}");
+        if (KeptSize is not null) notes.Add(KeptSize);
+        return copy;
+    }
 
     public override void DropLiveContent()
     {

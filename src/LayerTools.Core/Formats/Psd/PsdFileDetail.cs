@@ -3,6 +3,7 @@ using LayerTools.Formats.Psd.Blocks;
 using LayerTools.Formats.Psd.Patterns;
 using LayerTools.Model;
 using LayerTools.Model.Fills;
+using LayerTools.Pixels;
 
 namespace LayerTools.Formats.Psd;
 
@@ -86,6 +87,25 @@ internal sealed class PsdFileDetail : FileDetail
             }
         }
     }
+
+    public override FileDetail Rescale(LayerFile file, CanvasScale scale, ResampleFilter filter, SpoolFile spool, CancellationToken cancellation) => new PsdFileDetail
+    {
+        Header = Header with { Width = scale.NewWidth, Height = scale.NewHeight },
+        ColorData = ColorData,
+        // Paths are told in fractions of the canvas and need no change.
+        Resources = [.. Resources.Select(resource => resource.Id == PsdResource.Slices && resource.Data is MemoryBytes memory ? resource.With(Slices.Scale(memory.Bytes, scale)) : resource)],
+        ResourcesTail = ResourcesTail,
+        HasLayerSection = HasLayerSection,
+        LayerInfo = LayerInfo,
+        LayerBlockIndex = LayerBlockIndex,
+        GlobalMask = GlobalMask,
+        Blocks = Blocks,
+        BlocksTail = BlocksTail,
+        StraysInFront = StraysInFront,
+        MergedPicture = new JoinedBytes(new PictureScaler(file, this, cancellation).Scale(scale, filter, spool)),
+        Habits = Habits,
+        Closings = Closings,
+    };
 
     public override FileDetail ToEightBitRgb(LayerFile file, bool keepsPicture, SpoolFile spool)
     {

@@ -60,6 +60,8 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
         MapArtboard(bounds => new Bounds(bounds.Left + right, bounds.Top + down, bounds.Right + right, bounds.Bottom + down));
     }
 
+    public override LayerDetail Rescale(CanvasScale scale, ICollection<string> notes) => With(RecordScaler.Scale(record, scale, notes));
+
     public override void DropLiveContent()
     {
         var live = new HashSet<uint>(LayerTraits.LiveContentKeys.Select(PsdKey.Parse));

@@ -76,42 +76,21 @@ internal sealed class PsdPictureDrawer(LayerFile file, OpenedSources opened, Spo
         return writer.Complete();
     }
 
-    /// <summary>Takes channels over from the stored picture, moved with the canvas; what was never there is white, or transparent.</summary>
+    /// <summary>Takes channels over from the stored picture, moved with the canvas.</summary>
     private void MoveChannels(PictureWriter writer, int first, int end)
     {
-        var stored = new StoredPicture(detail, opened, file.Path);
-        var placement = new CanvasPlacement(detail.Header.Width, detail.Header.Height, file.Width, file.Height, detail.CanvasShift.Right, detail.CanvasShift.Down, detail.Header.Depth);
-        var source = new byte[stored.RowBytes];
-        var target = new byte[PlaneRows.GetRowBytes(file.Width, detail.Header.Depth)];
+        var picture = new PlacedPicture(file, detail, opened);
+        var row = new byte[PlaneRows.GetRowBytes(file.Width, detail.Header.Depth)];
         for (var channel = first; channel < end; channel++)
         {
-            var rows = stored.OpenChannel(channel);
-            var empty = GetEmptySample(channel);
-            var read = 0;
+            var rows = picture.OpenChannel(channel);
             for (var y = 0; y < file.Height; y++)
             {
-                var sourceRow = y - detail.CanvasShift.Down;
-                placement.Fill(target, empty);
-                if (sourceRow >= 0 && sourceRow < detail.Header.Height)
-                {
-                    for (; read <= sourceRow; read++) rows.ReadRow(source);
-                    placement.Place(source, target);
-                }
-
-                writer.WriteRow(channel, target);
+                rows.ReadRow(row);
+                writer.WriteRow(channel, row);
             }
         }
     }
-
-    private byte GetEmptySample(int channel) => file.ColorMode switch
-    {
-        ColorMode.Bitmap or ColorMode.Indexed => 0,
-        ColorMode.Lab when channel is 1 or 2 => 0x80,
-        ColorMode.Grayscale or ColorMode.Duotone => (byte)(channel < 1 ? 255 : 0),
-        ColorMode.Cmyk => (byte)(channel < 4 ? 255 : 0),
-        ColorMode.Multichannel => 255,
-        _ => (byte)(channel < 3 ? 255 : 0),
-    };
 
     private List<(ushort, byte[])> FlagPicture(bool isReal)
     {

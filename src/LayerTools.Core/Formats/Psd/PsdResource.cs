@@ -16,6 +16,7 @@ internal sealed record PsdResource(uint Signature, ushort Id, byte[] Name, ByteS
     public const ushort LightAngle = 1037;
     public const ushort ColorProfile = 1039;
     public const ushort TransparentIndex = 1047;
+    public const ushort Slices = 1050;
     public const ushort Version = 1057;
     private const ushort WorkPath = 1025;
     private const ushort FirstSavedPath = 2000;

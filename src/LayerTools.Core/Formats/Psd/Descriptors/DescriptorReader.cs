@@ -23,6 +23,9 @@ internal sealed class DescriptorReader
     private readonly DescriptorInput input;
     private int depth;
 
+    /// <summary>Is shown each descriptor once it was read, inner ones first; null if nobody wants to see them.</summary>
+    private Action<PlacedDescriptor>? visitor;
+
     /// <summary>Set by a value of unknown type: its length is unknown too, so that nothing behind it can be read.</summary>
     private bool isStopped;
 
@@ -48,6 +51,23 @@ internal sealed class DescriptorReader
         return reader.isStopped ? new Descriptor(read.Name, read.ClassId, read.Items) { Rest = input.CopyRest() } : read;
     }
 
+    /// <summary>Shows every descriptor inside one, and that itself, together with the places where its values stand.</summary>
+    /// <param name="data">The block's bytes.</param>
+    /// <param name="position">Where the version number stands.</param>
+    /// <param name="section">What is read, for errors.</param>
+    /// <param name="visitor">Sees inner descriptors first.</param>
+    /// <exception cref="LayeredFileException">As of <see cref="ReadVersioned"/>.</exception>
+    /// <returns>Whether all of it was understood.</returns>
+    public static bool Visit(byte[] data, int position, string section, Action<PlacedDescriptor> visitor)
+    {
+        var input = new DescriptorInput(data, position, section);
+        var version = input.ReadInt32();
+        if (version != Version) throw input.Damaged($"Its descriptor has version {version}; only {Version} is known.");
+        var reader = new DescriptorReader(input) { visitor = visitor };
+        reader.ReadDescriptor();
+        return !reader.isStopped;
+    }
+
     private Descriptor ReadDescriptor()
     {
         Deepen();
@@ -55,14 +75,19 @@ internal sealed class DescriptorReader
         var classId = input.ReadKey();
         var count = input.ReadCount(LeastItemBytes);
         var items = new List<KeyValuePair<string, object>>();
+        var ends = new List<int>();
         for (var i = 0; i < count && !isStopped; i++)
         {
             var key = input.ReadKey();
-            if (ReadValue() is { } value) items.Add(new KeyValuePair<string, object>(key, value));
+            if (ReadValue() is not { } value) continue;
+            items.Add(new KeyValuePair<string, object>(key, value));
+            ends.Add(input.Position);
         }
 
         depth--;
-        return new Descriptor(name, classId, items);
+        var descriptor = new Descriptor(name, classId, items);
+        visitor?.Invoke(new PlacedDescriptor(descriptor, ends));
+        return descriptor;
     }
 
     private List<object> ReadList()

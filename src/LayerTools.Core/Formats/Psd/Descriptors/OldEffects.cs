@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using LayerTools.Model;
 using LayerTools.Model.Effects;
 using LayerTools.Model.Fills;
@@ -31,6 +32,34 @@ internal static class OldEffects
         if (byKey.TryGetValue("isdw", out var innerShade)) effects.Add(ReadShade(innerShade, lightAngle, isInward: true));
         if (byKey.TryGetValue("bevl", out var relief)) effects.Add(ReadRelief(relief));
         return [.. effects.OfType<Effect>()];
+    }
+
+    /// <summary>Changes sizes and distances; the bytes are as <see cref="Read"/> takes them.</summary>
+    /// <param name="data">The block's bytes, which are changed.</param>
+    /// <param name="factor">How much larger they become.</param>
+    /// <exception cref="Errors.LayeredFileException">The block ends too early.</exception>
+    /// <returns>Whether each place was there.</returns>
+    public static bool Scale(byte[] data, double factor)
+    {
+        var input = new DescriptorInput(data, 0, $"block '{Key}'");
+        input.ReadInt16();
+        var isWhole = true;
+        for (var count = input.ReadInt16(); count > 0; count--)
+        {
+            input.ReadCodeText();
+            // Places after the version: of shades the size and, behind spread and angle, the distance; of a relief, behind the angle, strength and size.
+            int[] places = input.ReadCodeText() switch { "dsdw" or "isdw" => [4, 16], "oglw" or "iglw" => [4], "bevl" => [8, 12], _ => [] };
+            var content = input.ReadBytes();
+            foreach (var place in places)
+            {
+                isWhole &= content.Length >= place + 4;
+                if (content.Length < place + 4) continue;
+                var number = data.AsSpan(input.Position - content.Length + place);
+                BinaryPrimitives.WriteInt32BigEndian(number, (int)Math.Max(int.MinValue, Math.Min(int.MaxValue, Math.Round(BinaryPrimitives.ReadInt32BigEndian(number) * factor))));
+            }
+        }
+
+        return isWhole;
     }
 
     /// <summary>version 4, blur 4, intensity 4 (per cent), angle 4, distance 4 (all 16.16), colour 10, blend mode 8, enabled 1, file's angle 1, opacity 1.</summary>
