@@ -27,9 +27,11 @@
         'Remove-Layer'
         'Rename-Layer'
         'Repair-LayerFile'
+        'Resize-LayerFile'
         'Save-LayerFile'
         'Set-Layer'
         'Set-LayerCanvas'
+        'Set-LayerOrder'
         'Test-LayerFile'
     )
     FunctionsToExport = @()

@@ -1,0 +1,80 @@
+using LayerTools.Model;
+
+namespace LayerTools.Measures.Stacking;
+
+/// <summary>
+/// The order that the layers of one group should have, and the fewest moves that lead to it. Layers of one zone keep their order. What belongs to no zone stays on what it lies
+/// on; what lies behind everything that is known stays at the back. The longest run that is in order already stays, and only the others move.
+/// </summary>
+internal sealed class GroupOrder
+{
+    private GroupOrder(IReadOnlyList<StackBlock> blocks, IReadOnlyList<StackBlock> sorted, IReadOnlyList<StackBlock> moved)
+    {
+        Blocks = blocks;
+        Sorted = sorted;
+        Moved = moved;
+    }
+
+    /// <summary>What keeps together, front to back, as it lies.</summary>
+    public IReadOnlyList<StackBlock> Blocks { get; }
+
+    /// <summary>The same in order.</summary>
+    public IReadOnlyList<StackBlock> Sorted { get; }
+
+    /// <summary>What has to move, front to back as it lies.</summary>
+    public IReadOnlyList<StackBlock> Moved { get; }
+
+    /// <summary>All layers of the group in order, front to back.</summary>
+    public IEnumerable<Layer> Layers => Sorted.SelectMany(block => block.Layers);
+
+    public static GroupOrder Of(Layer group, StackRanks ranks)
+    {
+        var blocks = Split(group, ranks);
+        var known = blocks.Where(block => block.Rank is not null).ToList();
+        var staying = new HashSet<int>(FindLongestRun([.. known.Select(block => block.Rank!.Value)]));
+        var sorted = known.OrderBy(block => block.Rank).Concat(blocks.Where(block => block.Rank is null)).ToList();
+        return new GroupOrder(blocks, sorted, [.. known.Where((_, i) => !staying.Contains(i))]);
+    }
+
+    /// <summary>The places of the longest run of numbers that never fall; patience sorting, O(n log n).</summary>
+    public static IReadOnlyList<int> FindLongestRun(IReadOnlyList<int> numbers)
+    {
+        var previous = new int[numbers.Count];
+        // ends[k] is the place of the smallest number that a run of k + 1 can end with.
+        var ends = new List<int>();
+        for (var i = 0; i < numbers.Count; i++)
+        {
+            var (low, high) = (0, ends.Count);
+            while (low < high)
+            {
+                var middle = (low + high) / 2;
+                if (numbers[ends[middle]] <= numbers[i]) low = middle + 1;
+                else high = middle;
+            }
+
+            previous[i] = low > 0 ? ends[low - 1] : -1;
+            if (low == ends.Count) ends.Add(i);
+            else ends[low] = i;
+        }
+
+        var run = new int[ends.Count];
+        for (var (k, at) = (run.Length - 1, ends.Count > 0 ? ends[ends.Count - 1] : -1); k >= 0; k--, at = previous[at]) run[k] = at;
+        return run;
+    }
+
+    private static List<StackBlock> Split(Layer group, StackRanks ranks)
+    {
+        var blocks = new List<StackBlock>();
+        var waiting = new List<Layer>();
+        foreach (var run in ClippingRun.Split(group.GetChildren()).Reverse())
+        {
+            waiting.AddRange(run.Layers);
+            if (run.Base is not { } @base || ranks.RankOf(@base) is not { } rank) continue;
+            blocks.Add(new StackBlock([.. waiting], @base, rank));
+            waiting.Clear();
+        }
+
+        if (waiting.Count > 0) blocks.Add(new StackBlock([.. waiting], waiting[0], null));
+        return blocks;
+    }
+}

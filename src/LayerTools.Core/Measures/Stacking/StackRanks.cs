@@ -1,0 +1,43 @@
+using LayerTools.Model;
+using LayerTools.Names;
+using LayerTools.Profiles;
+
+namespace LayerTools.Measures.Stacking;
+
+/// <summary>Where layers belong in the stack, by the zones of a profile: head to toe, front to back, with the back of hair and clothing behind the body (common practice).</summary>
+internal sealed class StackRanks
+{
+    private readonly Dictionary<string, int> ranks = new(StringComparer.Ordinal);
+    private readonly StatusOptions roles = new();
+    private readonly Func<Layer, ParsedName> readName;
+    private readonly IReadOnlyList<string> zones;
+
+    /// <param name="profile">The order, and the words for parts.</param>
+    /// <param name="readName">Takes a layer's name apart by the profile's words; null to do it here.</param>
+    public StackRanks(LayerProfile profile, Func<Layer, ParsedName>? readName = null)
+    {
+        zones = profile.Stack;
+        for (var i = 0; i < zones.Count; i++) ranks[zones[i]] = i;
+        var reader = new NameReader(profile.Naming);
+        this.readName = readName ?? (layer => reader.Read(layer.Name));
+    }
+
+    /// <summary>The place of the layer's zone, 0 = front-most; null where neither its name nor, of a group, all names in it agree on one.</summary>
+    public int? RankOf(Layer layer)
+    {
+        var rank = RankByName(layer);
+        if (rank is not null || !layer.IsGroup) return rank;
+        var inside = layer.GetChildren().Select(RankOf).OfType<int>().Distinct().Take(2).ToList();
+        return inside.Count == 1 ? inside[0] : null;
+    }
+
+    /// <summary>The zone of a place.</summary>
+    public string ZoneAt(int rank) => zones[rank];
+
+    private int? RankByName(Layer layer)
+    {
+        // A sketch of the hair is no hair.
+        if (roles.TellRole(layer) is LayerRole.Sketch or LayerRole.Guide) return null;
+        return readName(layer).Part is { } part && ranks.TryGetValue(part.Zone, out var rank) ? rank : null;
+    }
+}
