@@ -1,6 +1,4 @@
-using LayerTools.Errors;
 using LayerTools.Model;
-using LayerTools.Pixels;
 using LayerTools.Pixels.Resampling;
 
 namespace LayerTools.Formats.Psd;
@@ -8,7 +6,7 @@ namespace LayerTools.Formats.Psd;
 /// <summary>Resamples the stored merged picture, which has to stand in where the layers cannot be drawn, with the channels that are kept in it.</summary>
 internal sealed class PictureScaler(LayerFile file, PsdFileDetail detail, CancellationToken cancellation)
 {
-    /// <exception cref="LayeredFileException">The picture is damaged, or the file changed on disk.</exception>
+    /// <exception cref="Errors.LayeredFileException">The picture is damaged, or the file changed on disk.</exception>
     public IReadOnlyList<ByteSource> Scale(CanvasScale scale, ResampleFilter filter, SpoolFile spool)
     {
         using var opened = new OpenedSources();

@@ -1,6 +1,5 @@
 using System.Numerics;
 using System.Runtime.InteropServices;
-using LayerTools.Model;
 
 namespace LayerTools.Pixels.Resampling;
 
