@@ -13,6 +13,8 @@ internal sealed class CheckContext
     private readonly Dictionary<Layer, ParsedName> names = [];
     private readonly Lazy<FigureSurvey> survey;
     private readonly Lazy<IReadOnlyList<Layer>> parts;
+    private readonly Lazy<IReadOnlyList<PartPair>> pairs;
+    private readonly Lazy<double?> figureAxis;
     private readonly StatusOptions status = new();
 
     public CheckContext(LayerFile file, LayerProfile profile, CancellationToken cancellation)
@@ -23,6 +25,8 @@ internal sealed class CheckContext
         nameReader = new NameReader(profile.Naming);
         Opposites = new Opposites(file);
         survey = new Lazy<FigureSurvey>(() => FigureSurvey.Take(file, cancellation));
+        pairs = new Lazy<IReadOnlyList<PartPair>>(() => PartPair.FindAll(Survey, Opposites));
+        figureAxis = new Lazy<double?>(() => Checks.FigureAxis.Find(Survey, Pairs, file));
         parts = new Lazy<IReadOnlyList<Layer>>(() => [.. file.GetLayers().Where(layer => !layer.IsGroup && layer.Kind is not (LayerKind.Adjustment or LayerKind.Fill) && RoleOf(layer) == LayerRole.Part)]);
     }
 
@@ -40,6 +44,12 @@ internal sealed class CheckContext
 
     /// <summary>The parts of the figure, front to back: what is neither a group nor an adjustment or fill, and by its name and groups neither backdrop, sketch nor guide.</summary>
     public IReadOnlyList<Layer> Parts => parts.Value;
+
+    /// <summary>Parts that are each other's opposite; needs the survey.</summary>
+    public IReadOnlyList<PartPair> Pairs => pairs.Value;
+
+    /// <summary>The x of the figure's own centre line, canvas px; null if its parts do not agree on one. Needs the survey.</summary>
+    public double? FigureAxis => figureAxis.Value;
 
     /// <summary>What a layer is for.</summary>
     public LayerRole RoleOf(Layer layer) => status.FindRole(layer);

@@ -8,16 +8,26 @@ public static class CheckRules
     /// <summary>All rules, by name.</summary>
     public static IReadOnlyList<CheckRule> All { get; } =
     [
+        new ArtOffCentre(),
         new CanvasSizeOffProfile(),
         new EmptyMargin(),
+        new EmptyPart(),
+        new FaintPixelsWidenBounds(),
         new ForeignColorProfile(),
         new GuideOffAxis(),
+        new HalfTransparentHoles(),
         new NoCenterGuide(),
         new NoColorProfile(),
         new NotEightBitRgb(),
         new NotPaintedUnderneath(),
         new OddCanvasWidth(),
+        new PairDiffersInPlace(),
+        new PairDiffersInSize(),
+        new PartWithoutOpposite(),
+        new PixelsOutsideCanvas(),
         new PpiOffProfile(),
+        new SideContradictsPlace(),
+        new StrayIslands(),
     ];
 
     /// <summary>The rule of an id, upper and lower case being the same; null if there is none.</summary>
