@@ -47,7 +47,7 @@ public class RepairEditTests
     public void Clear_margins_are_cut_off_and_what_is_painted_stays_as_it_is(string name)
     {
         using var folder = new TemporaryFolder();
-        var file = PaintedFile.Save(folder, name, 60, 50, Painting.Of("Arm L").Within(new Bounds(-5, 2, 40, 44)).Ellipse(10, 12, 13, 17, alpha: 3, rgb: 0x123456).Rectangle(12, 15, 4, 4, rgb: 0xFEDCBA));
+        var file = PaintedFile.Save(folder, name, 60, 50, Painting.Of("Arm L").Within(new Bounds(-5, 2, 40, 44)).Ellipse(10, 12, 13, 17, alpha: 30, rgb: 0x123456).Rectangle(12, 15, 4, 4, rgb: 0xFEDCBA));
         var before = Read(file, "Arm L");
 
         Repair(file);
