@@ -3,6 +3,7 @@ using LayerTools.Checks;
 using LayerTools.Measures;
 using LayerTools.Model;
 using LayerTools.Names;
+using LayerTools.Text;
 
 namespace LayerTools;
 
@@ -104,8 +105,10 @@ public static class Views
     /// <summary>How bad a finding is, in lower case.</summary>
     public static string Describe(Severity severity) => severity.ToString().ToLowerInvariant();
 
-    /// <summary>What a finding is about; empty for the whole file.</summary>
-    public static string DescribePlace(Finding finding) => OneLine(finding.LayerPath);
+    /// <summary>A text on one line, then broken into lines between words; words longer than a line are cut. Tables of the shell cut words anywhere.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="width">Columns of a line, at least 2.</param>
+    public static string Wrap(string? text, int width) => string.Join("\n", WordWrap.Break(OneLine(text), width));
 
     /// <summary>A number as it is; "-" where it is not known.</summary>
     public static string DescribeCount(int? count) => count?.ToString(CultureInfo.InvariantCulture) ?? "-";
