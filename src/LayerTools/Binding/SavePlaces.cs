@@ -38,6 +38,15 @@ internal sealed class SavePlaces
             ? Path.GetFullPath(destination)
             : Path.GetFullPath(Path.Combine(destination, Path.GetFileNameWithoutExtension(file.Name) + ".png"));
 
+    /// <summary>The path to write a picture of a file to, see <see cref="LocatePicture"/>.</summary>
+    /// <exception cref="RefusedException">It ends like another kind of file than PNG.</exception>
+    public static string LocatePng(string destination, LayerFile file)
+    {
+        var path = LocatePicture(destination, file);
+        if (Path.GetExtension(path).Equals(".png", StringComparison.OrdinalIgnoreCase)) return path;
+        throw new RefusedException(ErrorRecords.BadArgument("NotAPicture", $"{path}: Pictures are written as PNG. Let the path end in .png, or make the folder of this name first.", path));
+    }
+
     /// <summary>Notes that a file is written to a place.</summary>
     /// <exception cref="RefusedException">Another one already was.</exception>
     public void Claim(string destination, LayerFile file)

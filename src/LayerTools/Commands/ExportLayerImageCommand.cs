@@ -112,12 +112,7 @@ public sealed class ExportLayerImageCommand : LayerSelectionCommand, IDisposable
             return;
         }
 
-        var path = SavePlaces.LocatePicture(destination, file);
-        if (!Path.GetExtension(path).Equals(".png", StringComparison.OrdinalIgnoreCase))
-        {
-            throw new RefusedException(ErrorRecords.BadArgument("NotAPicture", $"{path}: Pictures are written as PNG. Let the path end in .png, or make the folder of this name first.", path));
-        }
-
+        var path = SavePlaces.LocatePng(destination, file);
         if (Merged) Export(file, path, $"Write a picture of {file.Path} drawn from its layers", () => LayerImages.WriteMerged(file, path, options, stopping.Token));
         else Export(file, path, $"Write the merged picture that {file.Path} holds", () => LayerImages.WriteStored(file, path, options, stopping.Token));
     }
