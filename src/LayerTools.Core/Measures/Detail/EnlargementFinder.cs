@@ -10,10 +10,10 @@ namespace LayerTools.Measures.Detail;
 internal static class EnlargementFinder
 {
     /// <summary>Smallest factor that is told, since less is next to nothing.</summary>
-    public const double SmallestFactor = 1.15;
+    public const double SmallestFactor = 1.2;
 
     /// <summary>Largest factor that is told; beyond, traces lie among the detail of the figure.</summary>
-    public const double LargestFactor = 6.3;
+    public const double LargestFactor = 5.3;
 
     private const int SmallestSide = 64;
     private const int LargestSide = 4096;

@@ -13,9 +13,12 @@ internal sealed class ResamplingTraces
     public const int Length = 4096;
 
     /// <summary>Least frequency that is looked at, cycles per px; below lies the figure itself.</summary>
-    private const double LowestFrequency = 0.15;
+    private const double LowestFrequency = 0.19;
 
-    private const double LowestNoise = 0.1;
+    /// <summary>Bins on both sides whose median is the noise that a line has to stand out from: the figure's own detail gets less with the frequency.</summary>
+    private const int NoiseReach = 200;
+
+    private const int NoiseStep = 50;
 
     /// <summary>The most that a step counts, levels of 255, so that outlines do not outweigh all else.</summary>
     private const float StrongestStep = 16;
@@ -32,8 +35,8 @@ internal sealed class ResamplingTraces
     /// <summary>How much the strongest line stands out in rows and columns alike, times the median of all; drawn art stays below 5.</summary>
     public double Strongest => strength.Skip(BinOf(LowestFrequency)).Max();
 
-    /// <summary>The same at the lines of a grid of 8 px, as blocks of JPEG leave it.</summary>
-    public double GridStrength => strength.Skip(BinOf(1.0 / 8) - Tolerance).Take((2 * Tolerance) + 1).Max();
+    /// <summary>The same at those lines of a grid of 8 px, as blocks of JPEG leave it, that enlargements hardly have together.</summary>
+    public double GridStrength => Math.Min(StrengthAt(1.0 / 8), StrengthAt(3.0 / 8));
 
     public static ResamplingTraces Find(LumaPlane plane, LumaPlane transposed)
     {
@@ -69,6 +72,8 @@ internal sealed class ResamplingTraces
         return lines;
     }
 
+    private double StrengthAt(double frequency) => strength.Skip(BinOf(frequency) - Tolerance).Take((2 * Tolerance) + 1).Max();
+
     private static int BinOf(double frequency) => (int)Math.Round(frequency * Length);
 
     /// <summary>The steps of all rows at each column, as a deviation from those nearby; 0 where hardly anything is painted.</summary>
@@ -98,7 +103,17 @@ internal sealed class ResamplingTraces
         var samples = new double[Length];
         for (var i = 0; i < line.Length; i++) samples[i] = line[i] * window[i];
         var sizes = FFT.Forward(samples).Take((Length / 2) + 1).Select(value => value.Magnitude).ToArray();
-        var noise = sizes.Skip(BinOf(LowestNoise)).OrderBy(size => size).ElementAt((sizes.Length - BinOf(LowestNoise)) / 2);
-        return [.. sizes.Select((_, i) => Enumerable.Range(i - Tolerance, (2 * Tolerance) + 1).Max(j => sizes[Math.Min(Math.Max(j, 0), sizes.Length - 1)]) / Math.Max(noise, 1e-9))];
+        var noise = FindNoise(sizes);
+        return [.. sizes.Select((_, i) => Enumerable.Range(i - Tolerance, (2 * Tolerance) + 1).Max(j => sizes[Math.Min(Math.Max(j, 0), sizes.Length - 1)]) / Math.Max(noise[i / NoiseStep], 1e-9))];
     }
+
+    private static double[] FindNoise(double[] sizes) =>
+    [
+        .. Enumerable.Range(0, (sizes.Length / NoiseStep) + 1).Select(block =>
+        {
+            var first = Math.Max(0, (block * NoiseStep) - NoiseReach);
+            var nearby = sizes.Skip(first).Take((2 * NoiseReach) + NoiseStep).OrderBy(size => size).ToArray();
+            return nearby[nearby.Length / 2];
+        }),
+    ];
 }
