@@ -1,20 +1,35 @@
 using System.Management.Automation;
 using LayerTools.Binding;
+using LayerTools.Images;
 using LayerTools.Measures.Cover;
 using LayerTools.Model;
 
 namespace LayerTools.Commands;
 
 /// <summary>Tells how much of each part is seen, and how far it is painted on underneath the parts that cover it.</summary>
-[Cmdlet(VerbsDiagnostic.Measure, "LayerCover")]
-[OutputType(typeof(PartCover), typeof(SeamCover))]
+[Cmdlet(VerbsDiagnostic.Measure, "LayerCover", SupportsShouldProcess = true, DefaultParameterSetName = FiguresSet)]
+[OutputType(typeof(PartCover), typeof(SeamCover), ParameterSetName = [FiguresSet])]
+[OutputType(typeof(FileInfo), ParameterSetName = [PictureSet])]
 public sealed class MeasureLayerCoverCommand : LayerSelectionCommand, IDisposable
 {
+    private const string FiguresSet = "Figures";
+    private const string PictureSet = "Picture";
+
+    private readonly SavePlaces places = new();
     private readonly CancellationTokenSource stopping = new();
 
     /// <summary>Whether to tell each part, or each part with each neighbour.</summary>
-    [Parameter(Position = 0)]
+    [Parameter(Position = 0, ParameterSetName = FiguresSet)]
     public CoverGrouping By { get; set; } = CoverGrouping.Part;
+
+    /// <summary>The folder to write pictures of the seams that would open to; a folder called like the file is made in it.</summary>
+    [Parameter(Mandatory = true, ParameterSetName = PictureSet)]
+    [ValidateNotNullOrEmpty]
+    public string Picture { get; set; } = string.Empty;
+
+    /// <summary>Overwrites pictures that exist.</summary>
+    [Parameter(ParameterSetName = PictureSet)]
+    public SwitchParameter Force { get; set; }
 
     /// <summary>How far parts should be painted on underneath, px.</summary>
     [Parameter]
@@ -59,12 +74,24 @@ public sealed class MeasureLayerCoverCommand : LayerSelectionCommand, IDisposabl
         {
             var cover = FigureCover.Measure(file, layers, options, stopping.Token);
             if (cover.Parts.Count == 0 && layers.Count > 0) WriteWarning($"{file.Name}: None of the layers is a part that is shown. -{nameof(IncludeHidden)} measures hidden parts too.");
-            if (By == CoverGrouping.Part) WriteObject(cover.Parts, enumerateCollection: true);
+            if (ParameterSetName == PictureSet) WritePictures(file, cover);
+            else if (By == CoverGrouping.Part) WriteObject(cover.Parts, enumerateCollection: true);
             else WriteObject(cover.Seams, enumerateCollection: true);
         }
         catch (OperationCanceledException)
         {
             throw new PipelineStoppedException();
         }
+    }
+
+    private void WritePictures(LayerFile file, FigureCover cover)
+    {
+        var folder = Path.GetFullPath(Path.Combine(PathResolver.ResolveLiteral(this, Picture), Path.GetFileNameWithoutExtension(file.Name)));
+        var count = cover.Seams.Count(seam => seam.ShallowLength > 0);
+        WriteVerbose($"{file.Name}: {Views.Count(count, "seam")} would open");
+        if (count == 0) return;
+        places.Claim(folder, file);
+        if (!ShouldProcess(folder, $"Write {Views.Count(count, "picture")} of seams of {file.Path}")) return;
+        foreach (var path in SeamPictures.Write(cover, folder, Force, stopping.Token)) WriteFile(path);
     }
 }

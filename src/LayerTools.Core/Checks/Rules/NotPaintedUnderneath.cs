@@ -5,10 +5,10 @@ namespace LayerTools.Checks.Rules;
 /// <summary>A part that ends at, or shortly behind, the edge of a part in front of it: when one of them moves, a gap opens between them.</summary>
 internal sealed class NotPaintedUnderneath : CheckRule
 {
-    /// <summary>Shorter stretches, in px per px of the limit, are specks and ragged edges and not what somebody forgot to paint, unless they make up half a seam.</summary>
+    /// <summary>Shorter stretches, in px per px of the limit, are specks and ragged edges and not what somebody forgot to paint, unless they make up half of what counts of a seam.</summary>
     private const double LeastStretch = 2;
 
-    /// <summary>So much of a seam at least, per cent.</summary>
+    /// <summary>So much of what counts of a seam at least, per cent.</summary>
     private const double LeastPercent = 5;
 
     /// <summary>Neighbours that a message names.</summary>
@@ -40,7 +40,7 @@ internal sealed class NotPaintedUnderneath : CheckRule
     }
 
     private static bool IsOpen(SeamCover seam, double wanted) => seam.ShallowLength > 0
-        && seam.ShallowLength >= Math.Max(Math.Min(LeastStretch * wanted, seam.SeamLength / 2.0), seam.SeamLength * LeastPercent / 100);
+        && seam.ShallowLength >= Math.Max(Math.Min(LeastStretch * wanted, seam.CountedLength / 2.0), seam.CountedLength * LeastPercent / 100);
 
     /// <param name="context">The file.</param>
     /// <param name="seams">The seams of one part that would open, the longest first.</param>
@@ -54,7 +54,7 @@ internal sealed class NotPaintedUnderneath : CheckRule
         return Find(
             context,
             layer,
-            FormattableString.Invariant($"'{worst.LayerPath}' is not painted on far enough underneath {named}{more}; with '{worst.Neighbour}' {worst.ShallowLength} of {worst.SeamLength} px of the seam would open."),
+            FormattableString.Invariant($"'{worst.LayerPath}' is not painted on far enough underneath {named}{more}; with '{worst.Neighbour}' at least {worst.ShallowLength} of {worst.SeamLength} px of the seam would open."),
             FormattableString.Invariant($"Paint '{worst.LayerPath}' on underneath '{worst.Neighbour}' by {wanted:0.#} px, around {worst.X}, {worst.Y}. To see all seams: ")
                 + Remedy.Show(context.File, $"Measure-LayerCover -By Neighbour {Remedy.Choose(layer)}"),
             FormattableString.Invariant($"{worst.SmallestDepth:0.#} px"),

@@ -7,13 +7,19 @@ namespace LayerTools.Measures.Cover;
 /// <summary>Which parts of a figure cover which, and how far parts are painted on underneath their neighbours.</summary>
 public sealed class FigureCover
 {
-    private FigureCover(IReadOnlyList<PartCover> parts, IReadOnlyList<SeamCover> seams) => (Parts, Seams) = (parts, seams);
+    private FigureCover(LayerFile file, IReadOnlyList<CoverPart> stack, IReadOnlyList<PartCover> parts, IReadOnlyList<SeamCover> seams) =>
+        (File, Stack, Parts, Seams) = (file, stack, parts, seams);
 
     /// <summary>The parts, front to back.</summary>
     public IReadOnlyList<PartCover> Parts { get; }
 
     /// <summary>Each part with each neighbour that covers any of it or touches what is seen of it, front to back, the neighbours likewise.</summary>
     public IReadOnlyList<SeamCover> Seams { get; }
+
+    internal LayerFile File { get; }
+
+    /// <summary>All parts that can cover, front to back, measured or not.</summary>
+    internal IReadOnlyList<CoverPart> Stack { get; }
 
     /// <summary>Measures the parts of a file.</summary>
     /// <param name="file">The file; it is not changed.</param>
@@ -53,6 +59,6 @@ public sealed class FigureCover
                 return probe;
             },
             _ => { });
-        return new FigureCover(results.Select(result => result!.Total).ToList(), results.SelectMany(result => result!.Seams).ToList());
+        return new FigureCover(file, stack, results.Select(result => result!.Total).ToList(), results.SelectMany(result => result!.Seams).ToList());
     }
 }

@@ -48,27 +48,39 @@ internal sealed class PartProbe(LayerFile file, IReadOnlyList<CoverPart> stack, 
         return seen == 0 ? Describe(total, overlaps, _ => []) : Describe(total, overlaps, i => FindSeam(part, visible, stack[i], cancellation));
     }
 
+    /// <summary>The pixels of the seam of one part with one in front of it.</summary>
+    public IReadOnlyList<SeamPixel> FindSeam(int index, int front, CancellationToken cancellation)
+    {
+        var visible = Copy(stack[index].Coverage, stack[index].Coverage.Bounds.Intersect(canvas));
+        for (var i = 0; i < index; i++)
+        {
+            if (stack[i].Hides) Hide(visible, stack[i].Coverage, visible);
+        }
+
+        return FindSeam(stack[index], visible, stack[front], cancellation);
+    }
+
     /// <summary>Tells about each neighbour, then about all.</summary>
     private PartResult Describe(PartCover total, long[] overlaps, Func<int, List<SeamPixel>> findSeam)
     {
         var records = new List<SeamCover>();
-        var pixels = new List<SeamPixel>();
+        var depths = new List<double>();
         for (var i = 0; i < overlaps.Length; i++)
         {
             if (!stack[i].Hides) continue;
-            var seam = findSeam(i);
-            pixels.AddRange(seam);
-            if (overlaps[i] > 0 || seam.Count > 0) records.Add(Describe(total, stack[i], overlaps[i], SeamSummary.Of(seam, wanted, maximumDepth)));
+            var seam = SeamSummary.Of(findSeam(i), wanted, maximumDepth);
+            if (seam is not null) depths.AddRange(seam.Depths);
+            if (overlaps[i] > 0 || seam is not null) records.Add(Describe(total, stack[i], overlaps[i], seam));
         }
 
-        var sum = SeamSummary.Of(pixels, wanted, maximumDepth);
+        depths.Sort();
         return new PartResult(
             total with
             {
-                SeamLength = sum?.Length ?? 0,
+                SeamLength = records.Sum(record => record.SeamLength),
                 ShallowLength = records.Sum(record => record.ShallowLength),
                 SmallestDepth = records.Min(record => record.SmallestDepth),
-                MedianDepth = sum?.MedianDepth,
+                MedianDepth = SeamSummary.Median(depths),
                 WorstNeighbour = records.Where(record => record.ShallowLength > 0).OrderByDescending(record => record.ShallowLength).FirstOrDefault()?.Neighbour,
             },
             records);
@@ -85,9 +97,10 @@ internal sealed class PartProbe(LayerFile file, IReadOnlyList<CoverPart> stack, 
         HiddenArea = part.HiddenArea,
         OverlapArea = overlap,
         SeamLength = seam?.Length ?? 0,
+        CountedLength = seam?.Depths.Count ?? 0,
         ShallowLength = seam?.ShallowLength ?? 0,
         SmallestDepth = seam?.SmallestDepth,
-        MedianDepth = seam?.MedianDepth,
+        MedianDepth = seam is null ? null : SeamSummary.Median(seam.Depths),
         X = seam?.Place.X,
         Y = seam?.Place.Y,
         WantedDepth = part.WantedDepth,

@@ -5,8 +5,8 @@ namespace LayerTools.Measures.Cover;
 /// The seam is made of the visible pixels of the part that have a pixel of the neighbour at one of their four sides. Each pixel that the neighbour covers and the part does not belongs to
 /// the pixel nearest to it among those that the neighbour leaves free (at the edge itself, to all that touch it). The depth at a pixel of the seam is the distance of the nearest pixel that belongs to it, less 1 px: 0 where the
 /// part ends at the neighbour's edge. So a part needs to reach to the middle of a narrow neighbour only. Where a part's own outline runs underneath the neighbour, as at both ends of a
-/// seam, depths are small by nature: pixels nearer than 4 px + 2 × depth to open ground (neither part nor neighbour) do not count, unless the whole seam is like that; then those
-/// farthest from open ground do.
+/// seam, depths are small by nature: pixels do not count that are nearer to open ground (neither part nor neighbour) than 6 × (depth + 1 px), at most
+/// 60 px, or 2 × (depth + 1 px) where that is more, unless the whole seam is like that; then those count that are at least half as far from open ground as the farthest.
 /// </summary>
 public sealed record SeamCover
 {
@@ -36,6 +36,9 @@ public sealed record SeamCover
 
     /// <summary>The pixels of the seam, its ends included; 0 where the part shows nowhere beside the neighbour.</summary>
     public required int SeamLength { get; init; }
+
+    /// <summary>The pixels of the seam that count: all but its ends.</summary>
+    public required int CountedLength { get; init; }
 
     /// <summary>The pixels of the seam that count and are less deep than wanted: so much of it would open.</summary>
     public required int ShallowLength { get; init; }

@@ -10,15 +10,20 @@ internal readonly record struct SeamPixel(int X, int Y, int ReachSquared, int Gr
     /// <summary>Stands for farther than was looked.</summary>
     public const int Deep = int.MaxValue;
 
-    /// <summary>Up to here edges are too ragged, and too soft, to tell where a seam ends, px.</summary>
-    public const int Raggedness = 4;
+    /// <summary>Outlines that run apart by 1 px in this many still cross, as they do at the end of a seam ...</summary>
+    private const int FlattestCrossing = 6;
+
+    /// <summary>... but so near to the crossing only, px; farther off they have to run apart faster.</summary>
+    private const int LongestFlatEnd = 60;
 
     /// <summary>Open ground is looked for up to here, px.</summary>
-    public static int GroundReach(int maximumDepth) => (2 * maximumDepth) + Raggedness;
+    public static int GroundReach(int maximumDepth) => (int)Math.Ceiling(EndReach(maximumDepth));
 
     /// <summary>How far the part is painted on behind this pixel, px; 0 where it ends at the neighbour's edge.</summary>
     public double Depth(int maximumDepth) => ReachSquared == Deep ? maximumDepth : Math.Min(maximumDepth, Math.Sqrt(ReachSquared) - 1);
 
-    /// <summary>Whether the part's own outline runs underneath the neighbour here, as it does where every seam ends: open ground is nearer than twice the depth and a little.</summary>
-    public bool IsEnd(int maximumDepth) => ReachSquared != Deep && GroundSquared != Deep && Math.Sqrt(GroundSquared) < (2 * Depth(maximumDepth)) + Raggedness;
+    /// <summary>Whether the part's own outline runs underneath the neighbour here, as it does where every seam ends: open ground is near for the depth.</summary>
+    public bool IsEnd(int maximumDepth) => ReachSquared != Deep && GroundSquared != Deep && Math.Sqrt(GroundSquared) < EndReach(Depth(maximumDepth));
+
+    private static double EndReach(double depth) => Math.Max(2 * (depth + 1), Math.Min(FlattestCrossing * (depth + 1), LongestFlatEnd));
 }

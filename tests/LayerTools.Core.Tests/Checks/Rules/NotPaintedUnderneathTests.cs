@@ -19,7 +19,7 @@ public class NotPaintedUnderneathTests : RuleTests
     {
         var finding = Assert.Single(Check(CreateBad()));
 
-        Assert.Equal("'Figure/Leg L' is not painted on far enough underneath 'Figure/Skirt'; with 'Figure/Skirt' 16 of 30 px of the seam would open.", finding.Message);
+        Assert.Equal("'Figure/Leg L' is not painted on far enough underneath 'Figure/Skirt'; with 'Figure/Skirt' at least 16 of 30 px of the seam would open.", finding.Message);
         Assert.StartsWith("Paint 'Figure/Leg L' on underneath 'Figure/Skirt' by 3 px, around 75, 100. To see all seams: Get-LayerFile ", finding.Remedy, StringComparison.Ordinal);
         Assert.Equal(("2 px", "3 px", Severity.Warning), (finding.Measured, finding.Limit, finding.Severity));
     }

@@ -19,8 +19,7 @@ internal sealed class BruteForce(Bounds canvas, IReadOnlyList<CoverageMap> stack
     {
         var (above, below) = (stack[front], stack[part]);
         var seam = Pixels(canvas).Where(pixel => IsVisible(pixel.X, pixel.Y) && Touches(above, pixel.X, pixel.Y)).ToDictionary(pixel => pixel, _ => SeamPixel.Deep);
-        var around = CoverageBits.Inflate(canvas, 24);
-        var free = Pixels(around).Where(pixel => !above[pixel.X, pixel.Y]).ToList();
+        var free = Pixels(CoverageBits.Inflate(canvas, 24)).Where(pixel => !above[pixel.X, pixel.Y]).ToList();
         foreach (var unpainted in Pixels(canvas).Where(pixel => above[pixel.X, pixel.Y] && !below[pixel.X, pixel.Y]))
         {
             var nearest = free.MinBy(pixel => (Squared(pixel, unpainted), pixel.X, pixel.Y));
@@ -32,8 +31,8 @@ internal sealed class BruteForce(Bounds canvas, IReadOnlyList<CoverageMap> stack
             }
         }
 
-        var ground = free.Where(pixel => !below[pixel.X, pixel.Y]).ToList();
         var reach = SeamPixel.GroundReach(maximumDepth);
+        var ground = Pixels(CoverageBits.Inflate(canvas, reach)).Where(pixel => !above[pixel.X, pixel.Y] && !below[pixel.X, pixel.Y]).ToList();
         return seam.Select(pixel =>
         {
             var distance = pixel.Value == SeamPixel.Deep || ground.Count == 0 ? SeamPixel.Deep : ground.Min(other => Squared(other, pixel.Key));

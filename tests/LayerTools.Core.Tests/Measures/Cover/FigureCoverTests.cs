@@ -31,8 +31,8 @@ public class FigureCoverTests
                     var actual = cover.Seams.SingleOrDefault(seam => seam.LayerNumber == i + 1 && seam.NeighbourNumber == front + 1);
                     Assert.Equal(force.OverlapArea(front), actual?.OverlapArea ?? 0);
                     Assert.Equal(
-                        (expected?.Length ?? 0, expected?.ShallowLength ?? 0, expected?.SmallestDepth, expected?.MedianDepth, expected?.Place.X, expected?.Place.Y),
-                        (actual?.SeamLength ?? 0, actual?.ShallowLength ?? 0, actual?.SmallestDepth, actual?.MedianDepth, actual?.X, actual?.Y));
+                        (expected?.Length ?? 0, expected?.Depths.Count ?? 0, expected?.ShallowLength ?? 0, expected?.SmallestDepth, expected is null ? null : SeamSummary.Median(expected.Depths), expected?.Place.X, expected?.Place.Y),
+                        (actual?.SeamLength ?? 0, actual?.CountedLength ?? 0, actual?.ShallowLength ?? 0, actual?.SmallestDepth, actual?.MedianDepth, actual?.X, actual?.Y));
                 }
             }
         },
@@ -97,6 +97,18 @@ public class FigureCoverTests
         // The lower disc's own outline runs underneath the upper one at both ends.
         var seam = MeasureSeam(8, Disc(70, 100, 50), Disc(130, 100, 50));
         Assert.Equal((8.0, 0), (seam.MedianDepth, seam.ShallowLength));
+    }
+
+    [Theory]
+    [InlineData(0.2, 0)]
+    [InlineData(0.05, 40)]
+    public void Outlines_that_cross_at_a_flat_angle_are_a_seam_that_opens_only_if_it_is_very_flat(double slope, int least)
+    {
+        // The neighbour ends at row 100; the part's outline comes up from below and falls behind that edge by so many px a column.
+        var part = Where(new Bounds(0, 20, 200, 200), (x, y) => y >= 100 - (slope * (x - 20)));
+        var (file, stack) = Figure(200, 200, Box(0, 0, 200, 100), part);
+        var seam = Measure(file, stack, _ => true, new CoverOptions { MaximumDepth = 8, WantedDepth = 5 }).Seams.Single();
+        Assert.InRange(seam.ShallowLength, least, least == 0 ? 0 : 200);
     }
 
     [Theory]
