@@ -61,4 +61,20 @@ Describe 'Measure-LayerCover' {
         [LayerTools.Views]::DescribeDepth(3.24, 64) | Should -Be '3.2'
         [LayerTools.Views]::DescribeDepth(64, 64) | Should -Be '64+'
     }
+
+    It 'writes pictures of seams that would open, and refuses to overwrite them' {
+        $folder = Join-Path $TestDrive 'seams'
+        $open = @($file | Measure-LayerCover -By Neighbour -WantedDepth 40 | Where-Object ShallowLength -gt 0)
+        $open.Count | Should -BeGreaterThan 0
+        $file | Measure-LayerCover -WantedDepth 40 -Picture $folder -WhatIf | Should -BeNullOrEmpty
+        $folder | Should -Not -Exist
+        $pictures = @($file | Measure-LayerCover -WantedDepth 40 -Picture $folder)
+        $pictures.Count | Should -Be $open.Count
+        $pictures[0] | Should -BeOfType System.IO.FileInfo
+        $pictures[0].DirectoryName | Should -Be (Join-Path $folder 'hero')
+        $pictures[0].Name | Should -BeLike "$($open[0].LayerNumber) under $($open[0].NeighbourNumber) - *.png"
+        $file | Measure-LayerCover -WantedDepth 40 -Picture $folder -ErrorVariable bad -ErrorAction SilentlyContinue | Should -BeNullOrEmpty
+        $bad | Should -BeLike '*-Force*'
+        @($file | Measure-LayerCover -WantedDepth 40 -Picture $folder -Force).Count | Should -Be $open.Count
+    }
 }
