@@ -63,6 +63,58 @@ public class RepairEditTests
     }
 
     [Fact]
+    public void Nearly_invisible_pixels_that_widen_a_part_are_cut_off_and_others_stay()
+    {
+        var file = ModelBuilder.File(Painting.Of("Arm L").Rectangle(0, 0, 60, 50, alpha: 7).Rectangle(20, 10, 20, 20, alpha: 8, rgb: 0x123456).Rectangle(25, 15, 5, 5, alpha: 3).ToLayer());
+
+        new RepairEdit { Profile = Profile, Rules = [CheckRules.Find("FaintPixelsWidenBounds")!] }.Plan(file, []).Apply();
+
+        Assert.Equal(new Bounds(20, 10, 40, 30), file.Find("Arm L").Bounds);
+        Assert.True(file.IsPictureStale);
+        var part = Read(file, "Arm L");
+        Assert.Equal(0x08563412u, Pixel(part, 20, 10));
+        Assert.Equal(3, part.Raster.Row(5)[(5 * 4) + 3]);
+        Assert.Equal(("Bounds", "60 x 50 at 0, 0", "20 x 20 at 20, 10"), (file.Changes[0].Property, file.Changes[0].Old, file.Changes[0].New));
+    }
+
+    [Theory]
+    [InlineData(8)]
+    [InlineData(16)]
+    [InlineData(32)]
+    public void Faint_means_the_same_at_every_depth(int depth)
+    {
+        var layer = new Layer(LayerKind.Pixel, "Arm L", new StubLayerDetail()) { Bounds = new Bounds(5, 5, 25, 6) };
+        byte[] Alpha(double value) => depth switch
+        {
+            8 => [(byte)Math.Round(value)],
+            16 => [.. BitConverter.GetBytes((ushort)Math.Round(value * 257)).Reverse()],
+            _ => [.. BitConverter.GetBytes((float)(value / 255)).Reverse()],
+        };
+        for (var role = PlaneRole.Alpha; role <= PlaneRole.Color2; role++) layer.Planes.Add(ModelBuilder.Raw(role, [.. Alpha(7), .. Alpha(200), .. Enumerable.Range(0, 18).SelectMany(_ => Alpha(6))]));
+        var file = ModelBuilder.File(layer);
+        file.BitDepth = depth;
+
+        new RepairEdit { Profile = Profile, Rules = [CheckRules.Find("FaintPixelsWidenBounds")!] }.Plan(file, []).Apply();
+
+        Assert.Equal(new Bounds(6, 5, 7, 6), layer.Bounds);
+        using var reader = new PixelReader(file);
+        Assert.Equal(Alpha(200), reader.ReadPlane(layer, PlaneRole.Color1));
+    }
+
+    [Fact]
+    public void Nothing_is_lost_that_a_mask_only_hides()
+    {
+        var layer = Painting.Of("Arm L").Rectangle(0, 0, 60, 50, alpha: 5).Rectangle(20, 10, 20, 20).ToLayer();
+        layer.Mask = new LayerMask { Bounds = new Bounds(0, 0, 1, 1), DefaultColor = 255 };
+        layer.Planes.Add(ModelBuilder.Raw(PlaneRole.UserMask, [255]));
+
+        var plan = new RepairEdit { Profile = Profile }.Plan(ModelBuilder.File(layer), []);
+
+        Assert.DoesNotContain(plan.Steps, step => step.Layer == layer);
+        Assert.Equal("'Arm L' is left as it is, since it has a mask, which may hide what would be lost.", Assert.Single(plan.Warnings));
+    }
+
+    [Fact]
     public void A_layer_whose_edge_has_effects_is_left_alone()
     {
         var file = ModelBuilder.File(Painting.Of("Glow").Within(new Bounds(0, 0, 90, 50)).Rectangle(10, 10, 10, 10).ToLayer());
