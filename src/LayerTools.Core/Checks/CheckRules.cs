@@ -28,6 +28,7 @@ public static class CheckRules
         new PpiOffProfile(),
         new SideContradictsPlace(),
         new StrayIslands(),
+        new UntrimmedName(),
     ];
 
     /// <summary>The rule of an id, upper and lower case being the same; null if there is none.</summary>

@@ -12,6 +12,7 @@ internal sealed class RepairWork(LayerFile file, PixelReader reader)
     private readonly List<EditStep> steps = [];
     private readonly List<Action> actions = [];
     private readonly List<string> warnings = [];
+    private readonly Dictionary<Layer, string> names = [];
     private readonly Lazy<Dictionary<int, Layer>> layers = new(() => file.GetLayers().ToDictionary(layer => layer.LayerNumber));
 
     public LayerFile File => file;
@@ -34,6 +35,16 @@ internal sealed class RepairWork(LayerFile file, PixelReader reader)
     {
         steps.Add(step);
         actions.Add(apply);
+    }
+
+    /// <summary>The name that a layer will have.</summary>
+    public string NameOf(Layer layer) => names.TryGetValue(layer, out var name) ? name : layer.Name;
+
+    /// <summary>Takes a new name; one for each layer.</summary>
+    public void Rename(Layer layer, string name)
+    {
+        names.Add(layer, name);
+        Add(new EditStep(layer, RenameEdit.Property, layer.Name, name), () => layer.Name = name);
     }
 
     /// <summary>Tells why something found is left as it is, as a sentence; once, however often it is given.</summary>

@@ -115,6 +115,23 @@ public class RepairEditTests
     }
 
     [Fact]
+    public void Names_are_trimmed_unless_two_layers_of_a_group_would_share_one()
+    {
+        var file = ModelBuilder.File(
+            ModelBuilder.Group(" Arms", ModelBuilder.Pixel("Hand L "), ModelBuilder.Pixel("hand L"), ModelBuilder.Pixel("\u3000腕")),
+            ModelBuilder.Pixel("Hand L\t"),
+            ModelBuilder.Pixel("\u200BHand L"));
+
+        var plan = new RepairEdit { Profile = Profile, Rules = [CheckRules.Find("UntrimmedName")!] }.Plan(file, []);
+        plan.Apply();
+
+        Assert.Equal(["Arms", "Hand L ", "hand L", "腕", "Hand L", "\u200BHand L"], file.GetLayers().Select(layer => layer.Name));
+        Assert.Equal(2, plan.Warnings.Count);
+        Assert.Equal(["Name", "Name", "Name"], file.Changes.Select(change => change.Property));
+        Assert.Equal("' Arms/Hand L ' keeps its name, since another layer of its group is called 'Hand L'.", plan.Warnings[0]);
+    }
+
+    [Fact]
     public void A_layer_whose_edge_has_effects_is_left_alone()
     {
         var file = ModelBuilder.File(Painting.Of("Glow").Within(new Bounds(0, 0, 90, 50)).Rectangle(10, 10, 10, 10).ToLayer());
@@ -144,7 +161,7 @@ public class RepairEditTests
             {
                 var file = ModelBuilder.File([.. drawing.shapes.Select((shapes, index) =>
                 {
-                    var part = Painting.Of($"Part {index}").Within(new Bounds(0, 0, 60, 50));
+                    var part = Painting.Of($"Part {index}{(index == 1 ? " " : "")}").Within(new Bounds(0, 0, 60, 50));
                     foreach (var (left, top, width, height, alpha) in shapes) part.Rectangle(left, top, width, height, alpha);
                     return part.ToLayer();
                 })]);
