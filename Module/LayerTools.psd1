@@ -21,6 +21,7 @@
         'Get-LayerStatus'
         'Measure-LayerCover'
         'Measure-LayerStatus'
+        'Measure-LayerSymmetry'
         'Move-Layer'
         'New-LayerFile'
         'New-LayerGroup'

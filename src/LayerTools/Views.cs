@@ -113,6 +113,16 @@ public static class Views
     /// <summary>A number as it is; "-" where it is not known.</summary>
     public static string DescribeCount(int? count) => count?.ToString(CultureInfo.InvariantCulture) ?? "-";
 
+    /// <summary>"12.5": a figure with so many digits after the point; "-" where it is not known.</summary>
+    public static string DescribeFigure(double? figure, int digits) =>
+        figure is { } value ? value.ToString("F" + digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) : "-";
+
+    /// <summary>"+2.7", "-0.5", "0.0": a distance or an angle that has a direction; "-" where it is not known.</summary>
+    public static string DescribeOffset(double? offset) => offset is { } value ? value.ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture) : "-";
+
+    /// <summary>What was compared: a path, or the whole figure in words.</summary>
+    public static string DescribeSubject(string? layerPath) => string.IsNullOrEmpty(layerPath) ? "(whole figure)" : OneLine(layerPath);
+
     /// <summary>An area with thin groups of digits: "1 204 500".</summary>
     public static string DescribeArea(long area) => area.ToString("#,0", CultureInfo.InvariantCulture).Replace(',', ' ');
 

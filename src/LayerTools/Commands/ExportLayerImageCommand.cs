@@ -19,8 +19,8 @@ public sealed class ExportLayerImageCommand : LayerSelectionCommand, IDisposable
     private readonly SavePlaces places = new();
     private readonly CancellationTokenSource stopping = new();
     private ThrottledProgress? progress;
+    private WatchedWork? watched;
     private ReadLimits limits = ReadLimits.Default;
-    private (int Done, int Total) state;
 
     /// <summary>The folder to write to; a folder called like the file is made in it for the parts.</summary>
     [Parameter(Mandatory = true, Position = 0)]
@@ -67,6 +67,7 @@ public sealed class ExportLayerImageCommand : LayerSelectionCommand, IDisposable
     protected override void BeginProcessing()
     {
         progress = new ThrottledProgress(this, "Writing pictures");
+        watched = new WatchedWork(progress, stopping);
         if (ParameterSetName != PartsSet && !Filter.IsEmpty)
         {
             ThrowTerminatingError(ErrorRecords.BadArgument("WholeFigureOnly", $"-{ParameterSetName} writes the whole figure. Leave it out to write chosen layers, or leave the choice of layers out."));
@@ -103,7 +104,7 @@ public sealed class ExportLayerImageCommand : LayerSelectionCommand, IDisposable
 
     private void Export(LayerFile file, IReadOnlyCollection<Layer> layers)
     {
-        var options = new ImageOptions { Canvas = Canvas, NoMask = NoMask, Force = Force, Limits = limits, Progress = (done, total) => state = (done, total) };
+        var options = new ImageOptions { Canvas = Canvas, NoMask = NoMask, Force = Force, Limits = limits, Progress = watched!.Report };
         var destination = PathResolver.ResolveLiteral(this, Destination);
         if (ParameterSetName == PartsSet)
         {
@@ -121,40 +122,9 @@ public sealed class ExportLayerImageCommand : LayerSelectionCommand, IDisposable
     {
         places.Claim(path, file);
         if (!ShouldProcess(path, action)) return;
-        var result = Wait(file, write);
+        var result = watched!.Wait(file.Name, write);
         WriteWarnings(file.Name, result.Warnings);
         WriteVerbose($"{path}: {Views.Count(result.PictureCount, "picture")}");
         foreach (var written in result.Paths) WriteFile(written, Merged ? new PSNoteProperty(nameof(ImageResult.NotDrawn), result.NotDrawn) : null);
-    }
-
-    /// <summary>Works apart from the pipeline's thread, which alone may show progress.</summary>
-    private ImageResult Wait(LayerFile file, Func<ImageResult> write)
-    {
-        const int Interval = 50;
-        state = default;
-        var task = Task.Run(write);
-        try
-        {
-            while (!((IAsyncResult)task).AsyncWaitHandle.WaitOne(Interval))
-            {
-                var (done, total) = state;
-                progress!.Report(file.Name, total > 0 ? 100 * done / total : -1);
-            }
-
-            return task.GetAwaiter().GetResult();
-        }
-        catch (OperationCanceledException)
-        {
-            throw new PipelineStoppedException();
-        }
-        finally
-        {
-            // Showing progress ends a stopped command at once; what it works on must not outlive it.
-            if (!task.IsCompleted)
-            {
-                stopping.Cancel();
-                ((IAsyncResult)task).AsyncWaitHandle.WaitOne();
-            }
-        }
     }
 }

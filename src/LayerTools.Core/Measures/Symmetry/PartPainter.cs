@@ -37,6 +37,14 @@ internal sealed class PartPainter(LayerFile file, ReadLimits limits, Cancellatio
     /// <exception cref="LayeredFileException">A channel is damaged, the canvas is too large, or the file changed on disk.</exception>
     public PaintedPart DrawFigure(Func<Layer, bool> isShown) => Draw(new CompositeOptions { Shows = isShown, Area = Canvas, Cancellation = cancellation }, Canvas, "layers");
 
+    /// <summary>The same, small: in its own proportions and never enlarged.</summary>
+    /// <param name="isShown">Which layers and groups are switched on.</param>
+    /// <param name="maxWidth">Most columns, px.</param>
+    /// <param name="maxHeight">Most rows, px.</param>
+    /// <exception cref="LayeredFileException">A channel is damaged, or the file changed on disk.</exception>
+    public Raster DrawSmallFigure(Func<Layer, bool> isShown, int maxWidth, int maxHeight) =>
+        new Compositor(file, reader, new CompositeOptions { Shows = isShown, Area = Canvas, Cancellation = cancellation }).RenderRaster(maxWidth, maxHeight);
+
     public void Dispose() => reader.Dispose();
 
     private PaintedPart Draw(CompositeOptions options, Bounds area, string section)

@@ -24,5 +24,8 @@ internal sealed class PartRoles(LayerFile file)
         options.TellRole(layer) != LayerRole.Part
         || (!layer.IsGroup && layer.FindPlane(PlaneRole.Alpha) is null && layer.Planes.Count > 0 && !layer.HasMask && layer.Bounds.Intersect(Canvas) == Canvas);
 
+    /// <summary>Whether a layer or group is switched on and belongs to the figure.</summary>
+    public bool IsShown(Layer layer) => layer.Visible && !IsSetApart(layer);
+
     private Bounds Canvas => new(0, 0, file.Width, file.Height);
 }

@@ -25,7 +25,7 @@ internal sealed class SymmetryMeasurement(LayerFile file, PartPainter painter, P
             if (CompositorSupport.FindContentReason(layer) is { } reason) return result with { Note = $"{layer.LayerPath} cannot be drawn: {reason}." };
         }
 
-        var one = item.Part is { } part ? painter.Draw(part) : painter.DrawFigure(layer => layer.Visible && !roles.IsSetApart(layer));
+        var one = item.Part is { } part ? painter.Draw(part) : painter.DrawFigure(roles.IsShown);
         var other = item.Opposite is { } opposite ? painter.Draw(opposite) : one;
         if (one.Bounds.IsEmpty || other.Bounds.IsEmpty) return result with { Note = $"Nothing is painted on {(one.Bounds.IsEmpty ? item.Part : item.Opposite)?.LayerPath ?? "any visible part"}." };
         return Compare(result, one, other);

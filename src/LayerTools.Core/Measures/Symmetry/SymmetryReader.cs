@@ -31,20 +31,29 @@ public sealed class SymmetryReader(SymmetryOptions? options = null)
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public IReadOnlyList<LayerSymmetry> Read(LayerFile file, IReadOnlyList<Layer>? layers = null, CancellationToken cancellation = default)
     {
-        CompositorSupport.EnsureColors(file);
         var roles = new PartRoles(file);
         var chosen = Selection.InStackOrder(file, (layers ?? file.GetChildren()).SelectMany(layer => new[] { layer }.Concat(layer.GetLayers())));
         var items = SymmetryItem.Arrange(file, chosen.Where(roles.IsPart)).ToList();
         if (layers is null) items.Insert(0, SymmetryItem.Figure);
+        return Measure(file, items, roles, cancellation);
+    }
+
+    /// <summary>Measures the whole figure alone.</summary>
+    /// <inheritdoc cref="Read"/>
+    internal LayerSymmetry ReadFigure(LayerFile file, CancellationToken cancellation) => Measure(file, [SymmetryItem.Figure], new PartRoles(file), cancellation)[0];
+
+    private LayerSymmetry[] Measure(LayerFile file, IReadOnlyList<SymmetryItem> items, PartRoles roles, CancellationToken cancellation)
+    {
+        CompositorSupport.EnsureColors(file);
         using var painter = new PartPainter(file, options.Limits, cancellation);
         var results = new LayerSymmetry[items.Count];
         var done = 0;
         var threads = Math.Min(options.Parallelism ?? Environment.ProcessorCount, MostAtOnce);
         var bySize = Enumerable.Range(0, items.Count).Select(index => (Index: index, Area: FindArea(items[index]))).OrderByDescending(item => item.Area).ToList();
-        foreach (var (index, _) in bySize.Where(item => item.Area > LargeMegapixels * 1_000_000L)) Measure(index);
+        foreach (var (index, _) in bySize.Where(item => item.Area > LargeMegapixels * 1_000_000L)) MeasureOne(index);
         try
         {
-            Parallel.ForEach(bySize.Where(item => item.Area <= LargeMegapixels * 1_000_000L), new ParallelOptions { MaxDegreeOfParallelism = threads, CancellationToken = cancellation }, item => Measure(item.Index));
+            Parallel.ForEach(bySize.Where(item => item.Area <= LargeMegapixels * 1_000_000L), new ParallelOptions { MaxDegreeOfParallelism = threads, CancellationToken = cancellation }, item => MeasureOne(item.Index));
         }
         catch (AggregateException errors)
         {
@@ -54,7 +63,7 @@ public sealed class SymmetryReader(SymmetryOptions? options = null)
 
         return results;
 
-        void Measure(int index)
+        void MeasureOne(int index)
         {
             cancellation.ThrowIfCancellationRequested();
             results[index] = new SymmetryMeasurement(file, painter, roles, cancellation).Measure(items[index]);
