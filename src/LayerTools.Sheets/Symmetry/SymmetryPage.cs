@@ -119,7 +119,7 @@ internal sealed class SymmetryPage
     {
         var longest = LegendWidth / 3 / scale;
         var power = Math.Pow(10, Math.Floor(Math.Log10(longest)));
-        var length = new[] { 5, 2, 1 }.Select(factor => factor * power).First(candidate => candidate <= longest);
+        var length = longest >= 5 * power ? 5 * power : longest >= 2 * power ? 2 * power : power;
         var bar = (int)Math.Round(length * scale);
         elements.Add(new FillElement(Bounds.FromSize(left, top + (SwatchHeight / 2) - 2, bar, 4), Colors.Ink));
         foreach (var end in new[] { left, left + bar - 2 }) elements.Add(new FillElement(Bounds.FromSize(end, top + 3, 2, SwatchHeight - 6), Colors.Ink));

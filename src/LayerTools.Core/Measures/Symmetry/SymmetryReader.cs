@@ -42,7 +42,7 @@ public sealed class SymmetryReader(SymmetryOptions? options = null)
     /// <inheritdoc cref="Read"/>
     internal LayerSymmetry ReadFigure(LayerFile file, CancellationToken cancellation) => Measure(file, [SymmetryItem.Figure], new PartRoles(file), cancellation)[0];
 
-    private LayerSymmetry[] Measure(LayerFile file, IReadOnlyList<SymmetryItem> items, PartRoles roles, CancellationToken cancellation)
+    private LayerSymmetry[] Measure(LayerFile file, List<SymmetryItem> items, PartRoles roles, CancellationToken cancellation)
     {
         CompositorSupport.EnsureColors(file);
         using var painter = new PartPainter(file, options.Limits, cancellation);
