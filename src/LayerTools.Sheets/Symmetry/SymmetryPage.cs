@@ -80,8 +80,9 @@ internal sealed class SymmetryPage
         AddWords("intersection over union, across the canvas axis", SheetMetrics.Detail);
         if (figures.ColorDifference is { } difference)
         {
+            top += RowGap;
             AddWords(Say($"Colours differ by {difference:0.##} ΔE00 in the mean"), SheetMetrics.Name);
-            AddWords("CIEDE2000, where both sides are covered; about 1 is just seen", SheetMetrics.Detail);
+            AddWords("CIEDE2000, where both are covered; 1 is just seen", SheetMetrics.Detail);
         }
 
         top += 2 * RowGap;
