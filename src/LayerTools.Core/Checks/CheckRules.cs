@@ -8,14 +8,22 @@ public static class CheckRules
     /// <summary>All rules, by name.</summary>
     public static IReadOnlyList<CheckRule> All { get; } =
     [
+        new AdjustmentLeftIn(),
         new ArtOffCentre(),
+        new BackPartInFront(),
         new CanvasSizeOffProfile(),
+        new ClippedAcrossGroup(),
+        new ClippingLeftIn(),
+        new DeepNesting(),
+        new EffectLeftIn(),
         new EmptyMargin(),
         new EmptyPart(),
         new FaintPixelsWidenBounds(),
         new ForeignColorProfile(),
         new GuideOffAxis(),
         new HalfTransparentHoles(),
+        new HiddenLayer(),
+        new MaskLeftIn(),
         new NoCenterGuide(),
         new NoColorProfile(),
         new NotEightBitRgb(),
@@ -25,9 +33,15 @@ public static class CheckRules
         new PairDiffersInSize(),
         new PartWithoutOpposite(),
         new PixelsOutsideCanvas(),
+        new PlacedLeftIn(),
         new PpiOffProfile(),
+        new ShapeLeftIn(),
         new SideContradictsPlace(),
+        new SketchOrGuideLayer(),
+        new StackOutOfOrder(),
         new StrayIslands(),
+        new TextLeftIn(),
+        new UnmarkedPart(),
         new UntrimmedName(),
     ];
 
