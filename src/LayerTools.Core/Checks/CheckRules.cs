@@ -18,6 +18,7 @@ public static class CheckRules
         new EffectLeftIn(),
         new EmptyMargin(),
         new EmptyPart(),
+        new EnlargedArt(),
         new FaintPixelsWidenBounds(),
         new ForeignColorProfile(),
         new GuideOffAxis(),
@@ -41,6 +42,8 @@ public static class CheckRules
         new StackOutOfOrder(),
         new StrayIslands(),
         new TextLeftIn(),
+        new TextureBudgetExceeded(),
+        new TooLittleDetail(),
         new UnmarkedPart(),
         new UntrimmedName(),
     ];

@@ -5,6 +5,9 @@ namespace LayerTools.Checks.Rules;
 /// <summary>A face or a bust that shows pixels when it fills the screen.</summary>
 internal sealed class TooLittleDetail : CheckRule
 {
+    /// <summary>A limit of 0 would ask for a canvas without end.</summary>
+    private const double SmallestLimit = 0.01;
+
     public override string Id => nameof(TooLittleDetail);
 
     public override string Title => "The art has too little detail for the screen";
@@ -24,7 +27,7 @@ internal sealed class TooLittleDetail : CheckRule
     internal override IEnumerable<Finding> Check(CheckContext context)
     {
         if (context.Profile.Screens is not [var screen, ..]) yield break;
-        var limit = LimitFor(context);
+        var limit = Math.Max(SmallestLimit, LimitFor(context));
         var framings = new FigureFramings(context.Survey, context.NameOf);
         foreach (var kind in new[] { FramingKind.Bust, FramingKind.Face })
         {

@@ -8,20 +8,30 @@ namespace LayerTools.Measures.Detail;
 /// <param name="Screen">The screen.</param>
 internal readonly record struct ScreenFit(Bounds Box, ScreenSize Screen)
 {
+    /// <summary>A third times 3 is to be 1, whatever the last bit says.</summary>
+    private const double Slack = 1e-6;
+
     /// <summary>Screen pixels per canvas pixel.</summary>
     public double Ratio => Math.Min(Screen.Width / (double)Box.Width, Screen.Height / (double)Box.Height);
 
     public ScreenSide Side => (long)Screen.Width * Box.Height <= (long)Screen.Height * Box.Width ? ScreenSide.Width : ScreenSide.Height;
 
-    /// <summary>What the screen shows, canvas px: the box with what lies around it, in whole pixels.</summary>
+    /// <summary>What the screen shows, canvas px: the box in the middle of what lies around it, out to whole pixels.</summary>
     public Bounds View
     {
         get
         {
-            var (width, height) = (RoundUp(Screen.Width / Ratio), RoundUp(Screen.Height / Ratio));
-            return Bounds.FromSize(Box.Left - ((width - Box.Width) / 2), Box.Top - ((height - Box.Height) / 2), width, height);
+            var (left, right) = Around(Box.Left, Box.Right, Screen.Width / Ratio);
+            var (top, bottom) = Around(Box.Top, Box.Bottom, Screen.Height / Ratio);
+            return new Bounds(left, top, right, bottom);
         }
     }
+
+    /// <summary>Where the view's first column lies on the screen, screen px; 0 or less.</summary>
+    public double ViewLeft => (Screen.Width / 2.0) - ((((Box.Left + (double)Box.Right) / 2) - View.Left) * Ratio);
+
+    /// <summary>Where the view's first row lies on the screen, screen px; 0 or less.</summary>
+    public double ViewTop => (Screen.Height / 2.0) - ((((Box.Top + (double)Box.Bottom) / 2) - View.Top) * Ratio);
 
     /// <summary>The canvas on which the framing would have a wanted ratio: sides × ratio / wanted ratio, rounded up, the width to an even number.</summary>
     /// <param name="width">Columns of the canvas as it is, px.</param>
@@ -29,12 +39,15 @@ internal readonly record struct ScreenFit(Bounds Box, ScreenSize Screen)
     /// <param name="wanted">Screen pixels per canvas pixel, above 0.</param>
     public (long Width, long Height) FindCanvas(int width, int height, double wanted = 1)
     {
-        var (columns, rows) = (RoundUpLong(width * Ratio / wanted), RoundUpLong(height * Ratio / wanted));
+        var (columns, rows) = (RoundUp(width * Ratio / wanted), RoundUp(height * Ratio / wanted));
         return (columns + (columns % 2), rows);
     }
 
-    // A ratio of 1/3 times 3 is to be 1, whatever the last bit says.
-    private static long RoundUpLong(double length) => Math.Max(1, (long)Math.Ceiling(length - 1e-6));
+    private static long RoundUp(double length) => Math.Max(1, (long)Math.Ceiling(length - Slack));
 
-    private static int RoundUp(double length) => (int)RoundUpLong(length);
+    private static (int Start, int End) Around(int start, int end, double length)
+    {
+        var middle = (start + (double)end) / 2;
+        return ((int)Math.Floor(middle - (length / 2) + Slack), (int)Math.Ceiling(middle + (length / 2) - Slack));
+    }
 }

@@ -53,15 +53,15 @@ public static class ScreenPicture
         };
         using var reader = new PixelReader(file);
         var compositor = new Compositor(file, reader, options);
-        var drawn = fit.Ratio > 1 ? compositor.RenderWhole() : compositor.RenderRaster(screen.Width, screen.Height);
-        return Lay(drawn, screen, Math.Max(1, fit.Ratio));
+        if (fit.Ratio > 1) return Lay(compositor.RenderWhole(), screen, fit.Ratio, fit.ViewLeft, fit.ViewTop);
+        var small = compositor.RenderRaster(screen.Width, screen.Height);
+        return Lay(small, screen, 1, (screen.Width - small.Width) / 2, (screen.Height - small.Height) / 2);
     }
 
-    /// <summary>Lays a picture on grey, in the middle of the screen.</summary>
-    private static Raster Lay(Raster drawn, ScreenSize screen, double ratio)
+    /// <summary>Lays a picture on grey, each of its pixels so many times as large.</summary>
+    private static Raster Lay(Raster drawn, ScreenSize screen, double ratio, double left, double top)
     {
         var picture = new Raster(screen.Width, screen.Height);
-        var (left, top) = ((screen.Width - (drawn.Width * ratio)) / 2, (screen.Height - (drawn.Height * ratio)) / 2);
         for (var y = 0; y < screen.Height; y++)
         {
             var row = picture.Row(y);
