@@ -35,23 +35,19 @@ internal sealed class NameNormalizer(NamingStyle style)
         return Leave(read, $"Written as '{Write(read, read.Number)}' it would be understood in another way.");
     }
 
-    /// <summary>A stem with a number.</summary>
-    /// <param name="name">A name that has a stem.</param>
+    /// <summary>The new name with a number.</summary>
+    /// <param name="name">A name that does not have to stay as it is.</param>
     /// <param name="number">Its number; null for none.</param>
-    public string Write(NormalName name, int? number)
-    {
-        var form = reader.Read(name.Stem!);
-        return Write(form, number);
-    }
+    public string Write(NormalName name, int? number) => Write(name.Form!, number);
 
-    private static NormalName Leave(ParsedName read, string why) => new(read, null, read.Number, why);
+    private static NormalName Leave(ParsedName read, string why) => new(read, null, string.Empty, why);
 
     private NormalName Fit(ParsedName read, ParsedName form, int largestNumber)
     {
         var longest = Math.Max(Write(form, form.Number).Length, Write(form, largestNumber).Length);
         return longest > style.LongestName
             ? Leave(read, FormattableString.Invariant($"Its new name could get longer than {style.LongestName} characters."))
-            : new NormalName(read, Write(form, null), read.Number, null);
+            : new NormalName(read, form, Write(form, null), null);
     }
 
     private bool IsStable(ParsedName form, int? number)

@@ -44,7 +44,10 @@ internal static class NamePieces
     }
 
     private static bool IsJoining(string name, int at) =>
-        Joining.Contains(name[at]) && at > 0 && at + 1 < name.Length && char.IsLetterOrDigit(name[at - 1]) && char.IsLetterOrDigit(name[at + 1]);
+        Joining.Contains(name[at]) && at > 0 && at + 1 < name.Length && IsSpaced(name[at - 1]) && IsSpaced(name[at + 1]);
+
+    // Letters of scripts that put spaces between words.
+    private static bool IsSpaced(char c) => c < '\u2E80' && char.IsLetterOrDigit(c);
 
     private static Script FindScript(string name, int at)
     {

@@ -15,6 +15,7 @@ public class NameNormalizerTests
         { "armSleeve copy 3", "Arm sleeve", "Arm袖" },
         { "Layer 37", null, null },
         { "Zorp", null, null },
+        { "Finger 2 joint 3", "Finger 2 joint 3", "指2_joint3" },
         { "Iris v2", "Iris v2", "瞳v2" },
         { "Eye L", "Eye L", "左目" },
     };
@@ -50,6 +51,6 @@ public class NameNormalizerTests
     {
         var normalizer = new NameNormalizer(style);
         var normal = normalizer.Normalize(name, 5);
-        return normal.Stem is null ? null : normalizer.Write(normal, normal.Number);
+        return normal.Form is null ? null : normalizer.Write(normal, normal.Form.Number);
     }
 }
