@@ -64,20 +64,30 @@ public sealed class NameReader(NamingStyle style)
 
     private static Side TakeSide(string name, List<NameWord> words, NameGuess guesses)
     {
-        var tokens = words.Where(word => word.Kind is NameWordKind.Left or NameWordKind.Right).ToList();
+        var tokens = words.Where(word => SideOf(word) != Side.None).ToList();
         if (tokens.Count == 0) return Side.None;
-        if (tokens.Select(token => token.Kind).Distinct().Count() > 1)
+        var plain = SideName.Parse(name).Side;
+        if (tokens.Exists(token => SideOf(token) != SideOf(tokens[0])))
         {
-            guesses.Note("It says both sides, so it has none.", NameGuess.BothSides);
-            return Side.None;
+            // What every file may use is heard before what only this reader takes for a side.
+            tokens.RemoveAll(token => SideOf(token) != plain);
+            guesses.Note("It says both sides.", NameGuess.BothSides);
+            if (tokens.Count == 0) return Side.None;
         }
 
-        var side = tokens[0].Kind == NameWordKind.Left ? Side.Left : Side.Right;
-        var isPlain = words[0] == tokens[0] || words.Last(word => word.Kind != NameWordKind.Number) == tokens[tokens.Count - 1] || SideName.Parse(name).Side == side;
-        guesses.Note($"'{tokens[0].Text}' says {side.ToString().ToLowerInvariant()}.", isPlain ? 1 : NameGuess.SideWithin);
+        var side = SideOf(tokens[0]);
+        var isAtAnEnd = words[0] == tokens[0] || words.Last(word => word.Kind != NameWordKind.Number) == tokens[tokens.Count - 1];
+        guesses.Note($"'{tokens[0].Text}' says {side.ToString().ToLowerInvariant()}.", isAtAnEnd || plain == side ? 1 : NameGuess.SideWithin);
         words.RemoveAll(tokens.Contains);
         return side;
     }
+
+    private static Side SideOf(NameWord word) => word.Kind switch
+    {
+        NameWordKind.Left => Side.Left,
+        NameWordKind.Right => Side.Right,
+        _ => Side.None,
+    };
 
     private static int? TakeNumber(List<NameWord> words, NameGuess guesses)
     {

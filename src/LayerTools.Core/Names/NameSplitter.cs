@@ -29,7 +29,7 @@ internal sealed class NameSplitter
             {
                 words.AddRange(unspaced.Cut(text).Select(word => new NameWord(start + word.Start, word.Text, Classify(word.Text))));
             }
-            else if (i + 1 < pieces.Count && pieces[i + 1].Start == start + text.Length && IsOneWord(text, pieces[i + 1].Text, isFirst: i == 0))
+            else if (i + 1 < pieces.Count && pieces[i + 1].Start == start + text.Length && IsOneWord(text, pieces[i + 1].Text, isFirst: start == 0))
             {
                 words.Add(new NameWord(start, text + pieces[++i].Text, NameWordKind.Plain));
             }
