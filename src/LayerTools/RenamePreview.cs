@@ -1,17 +1,23 @@
 using LayerTools.Edits;
+using LayerTools.Model;
 
 namespace LayerTools;
 
 /// <summary>A rename that was asked about and not made. Rows with these columns serve as a map for Rename-Layer.</summary>
-public sealed class RenamePreview
+public class RenamePreview
 {
     internal RenamePreview(EditStep step, string filePath)
+        : this(step.Layer!, step.New, filePath)
     {
-        LayerNumber = step.Layer!.LayerNumber;
-        Id = step.Layer.Id;
-        LayerPath = step.LayerPath;
-        Old = step.Old;
-        New = step.New;
+    }
+
+    private protected RenamePreview(Layer layer, string? newName, string filePath)
+    {
+        LayerNumber = layer.LayerNumber;
+        Id = layer.Id;
+        LayerPath = layer.LayerPath;
+        Old = layer.Name;
+        New = newName;
         FilePath = filePath;
     }
 

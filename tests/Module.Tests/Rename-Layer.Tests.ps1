@@ -134,6 +134,50 @@ Describe 'Rename-Layer' {
         }
     }
 
+    Context '-Normalize' {
+        BeforeEach {
+            $file | Rename-Layer -LayerNumber 4 -NewName 'head_copy 3' > $null
+            $file | Rename-Layer -LayerNumber 8 -NewName 'Zorp' > $null
+        }
+
+        It 'writes the profile''s form and lists what it does not understand' {
+            $result = Get-Streams { $file | Rename-Layer -Normalize }
+            [object]::ReferenceEquals($result.Output, $file) | Should -BeTrue
+            ($file | Get-Layer).Name | Should -Be 'Figure', 'Arm L', 'Arm L', 'Head', 'Eye L', 'Eye L', 'Head', 'Zorp'
+            $result.Warnings | Should -BeLike "*2 names are not understood and stay: 'Figure', 'Figure/Zorp'*"
+            $pending = $file.PendingCount
+            ($file | Rename-Layer -Normalize -WarningAction Ignore).PendingCount | Should -Be $pending
+        }
+
+        It 'takes a profile by name, and chosen layers' {
+            $file | Get-Layer -Side Left | Rename-Layer -Normalize -Profile figure-ja > $null
+            ($file | Get-Layer).Name | Should -Be 'Figure', '左腕', '左腕', 'head_copy 3', '左目', '左目', 'Head', 'Zorp'
+            { $file | Rename-Layer -Normalize -Profile no-such-profile } | Should -Throw
+        }
+
+        It 'shows old and new, how sure and why with -Preview, as a table and as a list for -Map' {
+            $rows = $file | Rename-Layer -Normalize -Preview -WarningAction Ignore
+            $rows | ForEach-Object { "$($_.LayerNumber) $($_.Old) > $($_.New) $($_.Certainty)" } | Should -Be '1 Figure >  0', '4 head_copy 3 > Head 98', '8 Zorp >  0'
+            $rows[1].Why | Should -BeLike "*only says that it is a copy*'head' is the part head*"
+            $rows | Out-String -Width 120 | Should -Match '4 head_copy 3\s+Head\s+98\s+.copy 3. only says'
+            $csv = Join-Path $TestDrive 'normal.csv'
+            $rows | Export-Csv $csv -Encoding utf8
+            ($file | Rename-Layer -Map $csv | Get-Layer -LayerNumber 1, 4, 8).Name | Should -Be 'Figure', 'Head', 'Zorp'
+        }
+
+        It 'gives the same numbers in all files with -Consistent, files or layers' {
+            foreach ($whole in $true, $false) {
+                $one, $two = 'one', 'two' | ForEach-Object { Get-LayerFile (Copy-Fixture ag-plain (Join-Path $TestDrive "$_.psd")) }
+                $one | Rename-Layer -LayerNumber 1 -NewName bangs | Rename-Layer -LayerNumber 2 -NewName fringe > $null
+                $two | Rename-Layer -LayerNumber 2 -NewName bangs | Rename-Layer -LayerNumber 1 -NewName fringe > $null
+                if ($whole) { $out = $one, $two | Rename-Layer -Normalize -Consistent -WarningAction Ignore; $out.Name | Should -Be 'one.psd', 'two.psd' }
+                else { $one, $two | Get-Layer | Rename-Layer -Normalize -Consistent -WarningAction Ignore > $null }
+                ($one | Get-Layer -LayerNumber 1, 2).Name | Should -Be 'Hair front 1', 'Hair front 2'
+                ($two | Get-Layer -LayerNumber 1, 2).Name | Should -Be 'Hair front 2', 'Hair front 1'
+            }
+        }
+    }
+
     Context 'refuses' {
         It '<Name> for a file before anything changes' -ForEach @(
             @{ Name = 'an empty name'; Rename = @{ Match = '^Body$'; Replacement = '' } }

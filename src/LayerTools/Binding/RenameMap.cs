@@ -24,6 +24,7 @@ internal static class RenameMap
             FileInfo file => ReadCsv(cmdlet, WildcardPattern.Escape(file.FullName)),
             Change change => [RenameEntry.From(change)],
             IEnumerable items => items.Cast<object>().SelectMany(inner => ReadItem(cmdlet, inner)),
+            _ when StaysAsItIs(wrapped) => [],
             _ => [RenameEntry.FromColumns(name => GetColumn(wrapped, name))],
         };
     }
@@ -34,7 +35,7 @@ internal static class RenameMap
         if (files.Count == 0) throw new RefusedException(ErrorRecords.PathNotFound(path));
         try
         {
-            return files.SelectMany(ReadRows).Select(row => RenameEntry.FromColumns(name => GetColumn(row, name))).ToList();
+            return files.SelectMany(ReadRows).Where(row => !StaysAsItIs(row)).Select(row => RenameEntry.FromColumns(name => GetColumn(row, name))).ToList();
         }
         catch (LayeredFileException error) when (error.Path is null)
         {
@@ -55,6 +56,10 @@ internal static class RenameMap
         var header = rows.FirstOrDefault()?.Properties.Select(property => property.Name).ToList();
         return header is [var only] && only.IndexOfAny([';', '\t']) is >= 0 and var place ? reader.Invoke(file, only[place]) : rows;
     }
+
+    /// <summary>Whether a row is one of a preview that only says why a name is left as it is.</summary>
+    private static bool StaysAsItIs(PSObject row) =>
+        GetColumn(row, nameof(NormalizePreview.Why)) is { Length: > 0 } && string.IsNullOrEmpty(GetColumn(row, nameof(NormalizePreview.New)));
 
     private static string? GetColumn(PSObject row, string name) => row.Properties[name] is { } property ? ToText(property.Value) : null;
 

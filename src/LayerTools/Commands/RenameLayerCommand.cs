@@ -1,22 +1,28 @@
 using System.Globalization;
 using System.Management.Automation;
 using LayerTools.Binding;
+using LayerTools.Completion;
 using LayerTools.Edits;
 using LayerTools.Errors;
 using LayerTools.Model;
+using LayerTools.Names;
+using LayerTools.Profiles;
 
 namespace LayerTools.Commands;
 
-/// <summary>Renames layers by a pattern, a name, a script block or a list.</summary>
+/// <summary>Renames layers by a pattern, a name, a script block, a list or the form that a profile wants.</summary>
 [Cmdlet(VerbsCommon.Rename, "Layer", SupportsShouldProcess = true, ConfirmImpact = ConfirmImpact.Low, DefaultParameterSetName = MatchSet)]
-[OutputType(typeof(LayerFile), typeof(Layer), typeof(RenamePreview))]
+[OutputType(typeof(LayerFile), typeof(Layer), typeof(RenamePreview), typeof(NormalizePreview))]
 public sealed class RenameLayerCommand : MarkedLayerEditCommand
 {
     private const string MatchSet = "Match";
     private const string NewNameSet = "NewName";
     private const string MapSet = "Map";
+    private const string NormalizeSet = "Normalize";
 
+    private readonly List<(LayerFile File, IReadOnlyList<Layer> Layers)> waiting = [];
     private IReadOnlyList<RenameEntry> entries = [];
+    private NormalizeEdit? normalizing;
     private RenameOptions options = new();
 
     /// <summary>A .NET regular expression; only names that match are changed.</summary>
@@ -64,11 +70,27 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
     [ValidateRange(1, 9)]
     public int Width { get; set; } = 1;
 
+    /// <summary>Writes the names in the profile's form.</summary>
+    [Parameter(Mandatory = true, ParameterSetName = NormalizeSet)]
+    public SwitchParameter Normalize { get; set; }
+
+    /// <summary>The profile: one that ships with the module by its name, the path of a file, or what Get-LayerProfile gives.</summary>
+    [Parameter(ParameterSetName = NormalizeSet)]
+    [LayerProfileArgument]
+    [ArgumentCompleter(typeof(LayerProfileCompleter))]
+    public LayerProfile? Profile { get; set; }
+
+    /// <summary>Gives the same part the same number in all files, which are read to the last before the first is renamed.</summary>
+    [Parameter(ParameterSetName = NormalizeSet)]
+    public SwitchParameter Consistent { get; set; }
+
     /// <summary>Lets layers of one group share a name.</summary>
-    [Parameter]
+    [Parameter(ParameterSetName = MatchSet)]
+    [Parameter(ParameterSetName = NewNameSet)]
+    [Parameter(ParameterSetName = MapSet)]
     public SwitchParameter AllowDuplicate { get; set; }
 
-    /// <summary>Gives path, old and new name of each layer that would change, and changes nothing.</summary>
+    /// <summary>Gives path, old and new name of each layer that would change, with -Normalize also how sure that is and why, and changes nothing.</summary>
     [Parameter]
     public SwitchParameter Preview { get; set; }
 
@@ -84,6 +106,7 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
             if (ParameterSetName == MapSet) entries = RenameMap.Read(this, Map);
             // A pattern that is none is the command's fault, not that of each file.
             if (ParameterSetName == MatchSet) CreateEdit(null);
+            if (Normalize) normalizing = new NormalizeEdit(Naming);
         }
         catch (LayeredFileException error)
         {
@@ -100,6 +123,7 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
     {
         MatchSet => RenameEdit.ByPattern(Match, Replacement, CaseSensitive, options),
         MapSet => RenameEdit.ByList(entries, Reverse, options),
+        NormalizeSet => normalizing!,
         _ => RenameEdit.ByFunction((layer, _) => CreateName(layer), options),
     };
 
@@ -109,8 +133,49 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
         if (!Preview) return base.Edit(file, layers);
         var plan = CreateEdit(file).Plan(file, layers);
         WriteWarnings(file.Name, plan.Warnings);
-        WriteObject(plan.Steps.Select(step => new RenamePreview(step, file.Path)), enumerateCollection: true);
+        WriteObject(normalizing is null
+            ? plan.Steps.Select(step => new RenamePreview(step, file.Path))
+            : normalizing.Explain(file, layers).Where(row => row.New != row.Layer.Name).Select(row => new NormalizePreview(row, file.Path)), enumerateCollection: true);
         return [];
+    }
+
+    /// <inheritdoc/>
+    private protected override void ProcessFile(LayerFile file)
+    {
+        if (Consistent) waiting.Add((file, Filter.Apply(file.Name, file.GetLayers().ToList())));
+        else base.ProcessFile(file);
+    }
+
+    /// <inheritdoc/>
+    private protected override void ProcessLayers(IReadOnlyList<Layer> layers)
+    {
+        if (!Consistent)
+        {
+            base.ProcessLayers(layers);
+            return;
+        }
+
+        var chosen = new Dictionary<LayerFile, IReadOnlyList<Layer>>();
+        foreach (var (file, ofFile) in LayersByFile.Group(layers)) Try(file, () => chosen.Add(file, Filter.Apply(file.Name, ofFile)));
+        normalizing = NormalizeEdit.Consistent(Naming, [.. chosen.Values]);
+        Runner.RunAll([.. layers.Where(layer => chosen.ContainsKey(layer.GetFile()!))], (file, _) => Edit(file, chosen[file]));
+    }
+
+    /// <inheritdoc/>
+    protected override void EndProcessing()
+    {
+        ThrowIfStopping();
+        if (waiting.Count > 0) normalizing = NormalizeEdit.Consistent(Naming, [.. waiting.Select(item => item.Layers)]);
+        foreach (var (file, layers) in waiting)
+        {
+            Try(file, () =>
+            {
+                Edit(file, layers);
+                WriteResult(file);
+            });
+        }
+
+        base.EndProcessing();
     }
 
     /// <inheritdoc/>
@@ -118,6 +183,8 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
     {
         if (!Preview) base.WriteResult(file);
     }
+
+    private NamingStyle Naming => (Profile ?? LayerProfiles.Default).Naming;
 
     private string? CreateName(Layer layer) =>
         PSObject.AsPSObject(NewName).BaseObject is ScriptBlock script ? LayerScript.Invoke(script, layer) : Convert.ToString(PSObject.AsPSObject(NewName).BaseObject, CultureInfo.InvariantCulture);
