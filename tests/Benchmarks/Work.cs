@@ -2,6 +2,7 @@ using LayerTools.Checks;
 using LayerTools.Edits;
 using LayerTools.Formats;
 using LayerTools.Images;
+using LayerTools.Measures.Symmetry;
 using LayerTools.Model;
 using LayerTools.Pixels;
 using LayerTools.Pixels.Compositing;
@@ -54,6 +55,9 @@ internal static class Work
         var result = LayerImages.Write(file, [.. file.GetLayers()], folder, new ImageOptions { Force = true });
         return result.Paths.Take(result.PictureCount).Sum(path => new FileInfo(path).Length);
     }
+
+    /// <summary>Compares the figure and all its parts with their reflections.</summary>
+    public static IReadOnlyList<LayerSymmetry> MeasureSymmetry(LayerFile file) => new SymmetryReader().Read(file);
 
     /// <summary>Reads a figure and asks it all questions of the profile that holds where none is given.</summary>
     public static IReadOnlyList<Finding> Check(string path) => LayerFileChecker.Check(LayerFiles.Read(path), LayerProfiles.Default);

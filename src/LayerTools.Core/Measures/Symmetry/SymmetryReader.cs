@@ -6,8 +6,8 @@ using LayerTools.Pixels.Compositing;
 namespace LayerTools.Measures.Symmetry;
 
 /// <summary>
-/// Measures how well the sides of a figure agree. Each part is unpacked once. Memory: 5 bytes for each pixel of the figure's canvas or of the two parts that are being
-/// compared, and half as much again for small copies; up to four pairs are compared at a time, of parts of more than <see cref="LargeMegapixels"/> megapixels one.
+/// Measures how well the sides of a figure agree. Each part is unpacked once. Memory: 7 bytes for each pixel of the figure's canvas or of the two parts that are being
+/// compared; up to four pairs are compared at a time, of pairs of more than <see cref="LargeMegapixels"/> megapixels one.
 /// </summary>
 /// <param name="options">How it is measured; null for the usual.</param>
 public sealed class SymmetryReader(SymmetryOptions? options = null)
