@@ -2,6 +2,7 @@ using LayerTools.Checks;
 using LayerTools.Edits;
 using LayerTools.Formats;
 using LayerTools.Images;
+using LayerTools.Measures.Survey;
 using LayerTools.Measures.Symmetry;
 using LayerTools.Model;
 using LayerTools.Pixels;
@@ -58,6 +59,9 @@ internal static class Work
 
     /// <summary>Compares the figure and all its parts with their reflections.</summary>
     public static IReadOnlyList<LayerSymmetry> MeasureSymmetry(LayerFile file) => new SymmetryReader().Read(file);
+
+    /// <summary>Unpacks the alpha of every part once and finds out what rules and measures ask about it.</summary>
+    public static FigureSurvey Survey(LayerFile file) => FigureSurvey.Take(file);
 
     /// <summary>Reads a figure and asks it all questions of the profile that holds where none is given.</summary>
     public static IReadOnlyList<Finding> Check(string path) => LayerFileChecker.Check(LayerFiles.Read(path), LayerProfiles.Default);
