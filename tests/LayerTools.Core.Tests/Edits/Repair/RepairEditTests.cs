@@ -169,7 +169,7 @@ public class RepairEditTests
                 Repair(file);
                 var changes = file.Changes.Count;
 
-                Assert.Empty(LayerFileChecker.Check(file, Profile, RepairEdit.Repairable));
+                Assert.Empty(LayerFileChecker.Check(file, Profile, RepairEdit.Repairable, TestContext.Current.CancellationToken));
                 Repair(file);
                 Assert.Equal(changes, file.Changes.Count);
             },
