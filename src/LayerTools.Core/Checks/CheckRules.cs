@@ -25,6 +25,7 @@ public static class CheckRules
         new HalfTransparentHoles(),
         new HiddenLayer(),
         new MaskLeftIn(),
+        new NameOffProfile(),
         new NoCenterGuide(),
         new NoColorProfile(),
         new NotEightBitRgb(),

@@ -18,6 +18,7 @@ public sealed class RepairEdit : LayerEdit
     [
         (nameof(GuideOffAxis), (edit, work, _) => CenterGuideRepair.Move(work, CheckRules.Find(nameof(GuideOffAxis))!.LimitIn(edit.Profile))),
         (nameof(NoCenterGuide), (_, work, _) => CenterGuideRepair.Draw(work)),
+        (nameof(NameOffProfile), (_, work, findings) => NameRepair.Write(work, findings)),
         (nameof(UntrimmedName), (_, work, findings) => NameRepair.Trim(work, findings)),
         (nameof(FaintPixelsWidenBounds), (edit, work, findings) => edit.Cut(work, findings, PartSurvey.Faint)),
         (nameof(EmptyMargin), (edit, work, findings) => edit.Cut(work, findings, faintest: 0)),

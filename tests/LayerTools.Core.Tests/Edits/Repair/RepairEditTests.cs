@@ -14,6 +14,8 @@ public class RepairEditTests
 {
     private static readonly LayerProfile Profile = new() { Name = "test" };
 
+    private static readonly string[] Names = ["arm L", "Arm_L", "arm L copy", "Arm L 2", "upper arm", "face", "Face ", "Layer 12", "Qwfp", "hair_front_01", "腕 左", "HAIR FRONT 1"];
+
     [Fact]
     public void A_guide_close_to_the_centre_line_is_put_onto_it()
     {
@@ -130,6 +132,40 @@ public class RepairEditTests
         Assert.Equal(["Name", "Name", "Name"], file.Changes.Select(change => change.Property));
         Assert.Equal("' Arms/Hand L ' keeps its name, since another layer of its group is called 'Hand L'.", plan.Warnings[0]);
     }
+
+    [Fact]
+    public void Names_are_written_as_the_profile_says_where_they_are_understood_for_sure()
+    {
+        var file = ModelBuilder.File(
+            ModelBuilder.Group("HEAD", ModelBuilder.Pixel("eye_L copy 3"), ModelBuilder.Pixel("Qwfp 7"), ModelBuilder.Pixel("Eye L "), ModelBuilder.Pixel("mouth")),
+            ModelBuilder.Pixel("sketch"));
+        var edit = new RepairEdit { Profile = LayerProfiles.Default, Rules = [CheckRules.Find("NameOffProfile")!, CheckRules.Find("UntrimmedName")!] };
+
+        edit.Plan(file, []).Apply();
+        var names = file.GetLayers().Select(layer => layer.Name).ToList();
+        var changes = file.Changes.Count;
+        edit.Plan(file, []).Apply();
+
+        Assert.Equal(names.Count, names.Distinct().Count());
+        Assert.Equal(["Head", "Qwfp 7", "Mouth", "sketch"], [names[0], names[2], names[4], names[5]]);
+        Assert.All([names[1], names[3]], name => Assert.Matches("^Eye( [0-9])? L( [0-9])?$", name));
+        Assert.Equal(changes, file.Changes.Count);
+    }
+
+    [Fact]
+    public void Writing_names_twice_is_writing_them_once() =>
+        Gen.Int[0, Names.Length - 1].Select(index => Names[index]).Array[1, 6].Sample(
+            names =>
+            {
+                var file = ModelBuilder.File([.. names.Select(name => ModelBuilder.Pixel(name))]);
+                var edit = new RepairEdit { Profile = LayerProfiles.Default, Rules = [CheckRules.Find("NameOffProfile")!, CheckRules.Find("UntrimmedName")!] };
+                edit.Plan(file, []).Apply();
+
+                Assert.Empty(edit.Plan(file, []).Steps);
+                Assert.Empty(LayerFileChecker.Check(file, LayerProfiles.Default, [CheckRules.Find("NameOffProfile")!], TestContext.Current.CancellationToken));
+            },
+            iter: 300,
+            threads: 1);
 
     [Fact]
     public void A_layer_whose_edge_has_effects_is_left_alone()
