@@ -7,7 +7,7 @@ namespace LayerTools.Edits;
 /// <summary>
 /// Puts the layers within each group into the order of a profile's zones, moving as little as possible.
 /// <para>A layer belongs where the zone of the part lies that its name says; a group where its name says, or else where all names in it agree. Layers of one zone keep their order.
-/// What belongs nowhere moves along with the layer behind it, which it lies on; at the back of a group it stays. A base takes the layers clipped to it along.</para>
+/// What belongs nowhere moves along with the layer behind it, which it lies on; at the back of a group it stays, and so do sketches, guides, adjustments and fills in front of all. A base takes the layers clipped to it along.</para>
 /// <para>The longest run that is in order already stays, so that no other order takes fewer moves.</para>
 /// <para>With the whole file every group and the outermost layers are put in order. Otherwise each chosen group with all groups in it; a chosen layer stands for the group around it.</para>
 /// </summary>

@@ -38,6 +38,8 @@ public class OrderEditTests
     [InlineData("Torso Neck Mystery", "Neck Torso Mystery", 1)]
     [InlineData("Button Mystery", "Button Mystery", 0)]
     [InlineData("Torso Face_sketch Neck", "Face_sketch Neck Torso", 1)]
+    [InlineData("Guide Face_sketch Torso Neck", "Guide Face_sketch Neck Torso", 1)]
+    [InlineData("Mystery Guide Neck Fringe", "Fringe Mystery Guide Neck", 3)]
     public void The_stack_is_put_in_order_with_few_moves(string before, string after, int steps)
     {
         var file = File([.. before.Split(' ').Select(name => Pixel(name.Replace('_', ' ')))]);

@@ -4,7 +4,7 @@ namespace LayerTools.Measures.Stacking;
 
 /// <summary>
 /// The order that the layers of one group should have, and the fewest moves that lead to it. Layers of one zone keep their order. What belongs to no zone stays on what it lies
-/// on; what lies behind everything that is known stays at the back. The longest run that is in order already stays, and only the others move.
+/// on; what lies behind everything that is known stays at the back, and sketches, guides and adjustments over everything stay at the front. The longest run that is in order already stays, and only the others move.
 /// </summary>
 internal sealed class GroupOrder
 {
@@ -30,10 +30,8 @@ internal sealed class GroupOrder
     public static GroupOrder Of(Layer group, StackRanks ranks)
     {
         var blocks = Split(group, ranks);
-        var known = blocks.Where(block => block.Rank is not null).ToList();
-        var staying = new HashSet<int>(FindLongestRun([.. known.Select(block => block.Rank!.Value)]));
-        var sorted = known.OrderBy(block => block.Rank).Concat(blocks.Where(block => block.Rank is null)).ToList();
-        return new GroupOrder(blocks, sorted, [.. known.Where((_, i) => !staying.Contains(i))]);
+        var staying = new HashSet<int>(FindLongestRun([.. blocks.Select(block => block.Rank)]));
+        return new GroupOrder(blocks, [.. blocks.OrderBy(block => block.Rank)], [.. blocks.Where((_, i) => !staying.Contains(i))]);
     }
 
     /// <summary>The places of the longest run of numbers that never fall; patience sorting, O(n log n).</summary>
@@ -68,13 +66,15 @@ internal sealed class GroupOrder
         var waiting = new List<Layer>();
         foreach (var run in ClippingRun.Split(group.GetChildren()).Reverse())
         {
+            var rank = run.Base is null ? null : ranks.RankOf(run.Base);
+            if (rank is null && waiting.Count == 0 && blocks.TrueForAll(block => block.Rank == StackBlock.Front) && run.Base is not null && ranks.LiesOverAll(run.Base)) rank = StackBlock.Front;
             waiting.AddRange(run.Layers);
-            if (run.Base is not { } @base || ranks.RankOf(@base) is not { } rank) continue;
-            blocks.Add(new StackBlock([.. waiting], @base, rank));
+            if (rank is null) continue;
+            blocks.Add(new StackBlock([.. waiting], run.Base!, rank.Value));
             waiting.Clear();
         }
 
-        if (waiting.Count > 0) blocks.Add(new StackBlock([.. waiting], waiting[0], null));
+        if (waiting.Count > 0) blocks.Add(new StackBlock([.. waiting], waiting[0], StackBlock.Back));
         return blocks;
     }
 }

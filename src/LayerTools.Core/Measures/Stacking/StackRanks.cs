@@ -10,14 +10,12 @@ internal sealed class StackRanks
     private readonly Dictionary<string, int> ranks = new(StringComparer.Ordinal);
     private readonly StatusOptions roles = new();
     private readonly Func<Layer, ParsedName> readName;
-    private readonly IReadOnlyList<string> zones;
 
     /// <param name="profile">The order, and the words for parts.</param>
     /// <param name="readName">Takes a layer's name apart by the profile's words; null to do it here.</param>
     public StackRanks(LayerProfile profile, Func<Layer, ParsedName>? readName = null)
     {
-        zones = profile.Stack;
-        for (var i = 0; i < zones.Count; i++) ranks[zones[i]] = i;
+        for (var i = 0; i < profile.Stack.Count; i++) ranks[profile.Stack[i]] = i;
         var reader = new NameReader(profile.Naming);
         this.readName = readName ?? (layer => reader.Read(layer.Name));
     }
@@ -31,8 +29,8 @@ internal sealed class StackRanks
         return inside.Count == 1 ? inside[0] : null;
     }
 
-    /// <summary>The zone of a place.</summary>
-    public string ZoneAt(int rank) => zones[rank];
+    /// <summary>Whether a layer without a zone is meant for all that lies below it, and not for its neighbour.</summary>
+    public bool LiesOverAll(Layer layer) => layer.Kind is LayerKind.Adjustment or LayerKind.Fill || roles.TellRole(layer) is LayerRole.Sketch or LayerRole.Guide;
 
     private int? RankByName(Layer layer)
     {

@@ -28,7 +28,7 @@ public class GroupOrderTests
     {
         var group = Group("Body", [.. numbers.Select(number => Pixel(OrderEditTests.Words[number]))]);
         var order = GroupOrder.Of(group, new StackRanks(OrderEditTests.Profile));
-        Assert.True(IsSorted([.. order.Sorted.Select(block => block.Rank!.Value)]));
+        Assert.True(IsSorted([.. order.Sorted.Select(block => block.Rank)]));
         Assert.Equal(CountMoves(numbers), order.Moved.Count);
     }, iter: 60);
 
