@@ -29,6 +29,12 @@ internal abstract class LayerDetail
     /// <summary>How the layer blends beyond mode and opacity.</summary>
     public abstract BlendingRules Blending { get; }
 
+    /// <summary>What is drawn where the layer is described and not painted, in the format's own form; empty for a layer of pixels.</summary>
+    public virtual IReadOnlyList<ByteSource> LiveContent => [];
+
+    /// <summary>The layer's effects, in the format's own form; empty for a layer without any.</summary>
+    public virtual IReadOnlyList<ByteSource> EffectContent => [];
+
     /// <summary>A copy for a new layer; ids are the model's business.</summary>
     public abstract LayerDetail Copy();
 

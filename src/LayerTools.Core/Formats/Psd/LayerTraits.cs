@@ -25,6 +25,9 @@ internal static class LayerTraits
     /// <summary>Data behind text, placed content, fills and shapes, which plain pixels do not have.</summary>
     public static IEnumerable<string> LiveContentKeys => [.. TextKeys, .. PlacedKeys, .. FillKeys, .. ShapeOnlyKeys, .. AdjustmentKeys];
 
+    /// <summary>Data that says how a fill or an adjustment is drawn.</summary>
+    public static IEnumerable<string> DrawnContentKeys => [.. FillKeys, .. AdjustmentKeys];
+
     /// <summary>What a layer of plain pixels keeps: names, ids, marks, locks, dividers, reference points and notes.</summary>
     public static IEnumerable<string> PlainKeys => ["luni", "lyid", "lclr", "lspf", "lnsr", "fxrp", "lsct", "lsdk", "shmd"];
 

@@ -46,6 +46,10 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
 
     public override Adjustment? Adjustment => adjustment.Value;
 
+    public override IReadOnlyList<ByteSource> LiveContent => FindData(LayerTraits.DrawnContentKeys);
+
+    public override IReadOnlyList<ByteSource> EffectContent => FindData(LayerTraits.AllEffectKeys);
+
     public override LayerDetail Copy() => new PsdLayerDetail(WithoutId(record), Closing is null ? null : WithoutId(Closing));
 
     public override void Reflect(int doubledAxis, int canvasWidth)
@@ -105,6 +109,8 @@ internal sealed class PsdLayerDetail(PsdRecord record, PsdRecord? closing) : Lay
         if (changed.Closing is not null) changed.Closing = changed.Closing with { Planes = planes };
         return changed;
     }
+
+    private List<ByteSource> FindData(IEnumerable<string> keys) => [.. keys.Select(PsdKey.Parse).SelectMany(key => record.Blocks.Where(block => block.Key == key)).Select(block => block.Data)];
 
     private PsdLayerDetail With(PsdRecord changed) => new(changed, Closing) { StraysBehind = StraysBehind };
 
