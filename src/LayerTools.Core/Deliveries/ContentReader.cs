@@ -42,12 +42,18 @@ internal sealed class ContentReader : IDisposable
             Painted = painted,
             Pixels = painted.IsEmpty ? HashLiveContent(layer) : HashPixels(layer, painted),
             Mask = HashMasks(layer, painted),
-            Look = withLook && !painted.IsEmpty && ColorConverter.CanConvert(file) ? PartLook.Create(Paint(layer, painted, PartLook.Side)) : null,
+            Look = withLook && !painted.IsEmpty && CanPaint ? PartLook.Create(Paint(layer, painted, PartLook.Side)) : null,
         };
     }
 
     /// <summary>The fingerprint of a layer's effects; empty for one without any.</summary>
     public string ReadEffects(Layer layer) => Hash(layer.Detail.EffectContent);
+
+    /// <summary>Whether colours of the file can be turned to RGB, so that pictures can be made and compared.</summary>
+    public bool CanPaint => ColorConverter.CanConvert(file);
+
+    /// <summary>The rows of a layer without its masks.</summary>
+    public PartRows OpenRows(Layer layer) => new(file, reader, layer, converter.Value, masked: false);
 
     /// <summary>A coarse picture of a layer without its masks.</summary>
     /// <param name="layer">A layer that is no group.</param>
@@ -56,7 +62,7 @@ internal sealed class ContentReader : IDisposable
     public CoarsePicture Paint(Layer layer, Bounds shown, int side)
     {
         var painter = new CoarsePainter(shown, side);
-        using var rows = new PartRows(file, reader, layer, converter.Value, masked: false);
+        using var rows = OpenRows(layer);
         while (rows.NextY < Math.Min(layer.Bounds.Bottom, shown.Bottom))
         {
             cancellation.ThrowIfCancellationRequested();
