@@ -65,7 +65,12 @@ internal sealed class LayerMatcher
         double Shared(List<Layer> olds, HashSet<Layer> news)
         {
             var common = olds.Count(layer => partners.TryGetValue(layer, out var partner) && news.Contains(partner));
-            return common == 0 ? 0 : (double)common / (olds.Count + news.Count - common);
+            if (common == 0) return 0;
+
+            // A group that lost or gained layers is still the same; of groups in each other, those of like size belong together.
+            var ofSmaller = (double)common / Math.Min(olds.Count, news.Count);
+            var ofBoth = (double)common / (olds.Count + news.Count - common);
+            return (ofSmaller + ofBoth) / 2;
         }
     }
 

@@ -9,6 +9,7 @@ internal static class MatchScore
     public const double Least = 2.5;
 
     private const double SameId = 4;
+    private const double OtherId = -1.5;
     private const double SamePath = 3;
     private const double SameName = 1.5;
     private const double SameContent = 4;
@@ -50,7 +51,7 @@ internal static class MatchScore
 
     private static double OfNames(Layer old, Layer @new, bool trustsIds)
     {
-        var score = trustsIds && old.Id is not null && old.Id == @new.Id ? SameId : 0;
+        var score = !trustsIds || old.Id is null || @new.Id is null ? 0 : old.Id == @new.Id ? SameId : OtherId;
         if (old.LayerPath == @new.LayerPath) return score + SamePath;
         return old.Name == @new.Name ? score + SameName : score;
     }
