@@ -101,6 +101,7 @@ $rows = foreach ($count in 100, 400) {
             $drawn = Invoke-Tool $psdTools.Command[0], "$PSScriptRoot/others/composite.py", $quarter | ConvertFrom-Json
             New-Row 'all checks, 100 layers' ('{0:0} ms' -f $own.checkMs) ('{0:0} ms psd-tools, composite of 1250 x 1500' -f $drawn.compositeMs) ($own.checkMs / $drawn.compositeMs) 'of its time' 0.25
         }
+        New-Row 'comparing deliveries, 5 of 100 layers differ' ('{0:0} ms' -f $own.deliveryMs) '' ($own.deliveryMs / 1000) 's' 1
         $early, $late = (Invoke-Tool 'dotnet', $program, 'folder-memory', $quarter) -split ' ' | ForEach-Object { [long] $_ }
         New-Row 'checks of 100 files of 1250 x 1500, memory' ('{0:0} MB' -f ($late / 1MB)) ('{0:0} MB after 10' -f ($early / 1MB)) ($late / $early) 'times' 1.25
         $canvas = 4L * 5000 * 6000

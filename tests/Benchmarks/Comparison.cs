@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.Json;
+using LayerTools.Deliveries;
 using LayerTools.Model;
 
 namespace LayerTools.Benchmarks;
@@ -35,11 +36,15 @@ internal static class Comparison
             Mirrored = mirrored,
             CompositeMs = MeasureComposite(path),
             CheckMs = MeasureCheck(path),
+            DeliveryMs = MeasureDelivery(path),
             ImagesMs = images,
             ImageBytes = imageBytes,
         };
         Console.WriteLine(JsonSerializer.Serialize(result, camelCase));
     }
+
+    /// <summary>The comparison of deliveries alone.</summary>
+    public static void PrintDelivery(string path) => Console.WriteLine(JsonSerializer.Serialize(new { DeliveryMs = MeasureDelivery(path) }, camelCase));
 
     private static double MeasureTree(string path)
     {
@@ -111,6 +116,25 @@ internal static class Comparison
     {
         WarmUp(() => Work.Check(path));
         return Enumerable.Range(0, Runs).Min(_ => Time(() => Work.Check(path)));
+    }
+
+    /// <summary>Two deliveries of one figure in which five parts differ, the largest ones.</summary>
+    private static double MeasureDelivery(string path)
+    {
+        const int Repainted = 5;
+        var delivery = Path.ChangeExtension(path, ".delivery.psd");
+        try
+        {
+            Work.RepaintAndSave(path, delivery, Repainted);
+            var found = Work.Compare(path, delivery).Differences.Count(difference => difference.Change == LayerChange.Repainted);
+            if (found != Repainted) throw new InvalidOperationException(FormattableString.Invariant($"{found} parts were found repainted instead of {Repainted}."));
+            WarmUp(() => Work.Compare(path, delivery));
+            return Enumerable.Range(0, Runs).Min(_ => Time(() => Work.Compare(path, delivery)));
+        }
+        finally
+        {
+            File.Delete(delivery);
+        }
     }
 
     private static (double Milliseconds, long Bytes) MeasureImages(string path)

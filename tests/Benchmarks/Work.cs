@@ -1,4 +1,5 @@
 using LayerTools.Checks;
+using LayerTools.Deliveries;
 using LayerTools.Edits;
 using LayerTools.Formats;
 using LayerTools.Images;
@@ -65,4 +66,27 @@ internal static class Work
 
     /// <summary>Reads a figure and asks it all questions of the profile that holds where none is given.</summary>
     public static IReadOnlyList<Finding> Check(string path) => LayerFileChecker.Check(LayerFiles.Read(path), LayerProfiles.Default);
+
+    /// <summary>Tells what changed between two files, readings included.</summary>
+    public static DeliveryComparison Compare(string old, string @new) => DeliveryComparer.Compare(LayerFiles.Read(old), LayerFiles.Read(@new));
+
+    /// <summary>Saves a file with a stripe of other red across each of its largest parts.</summary>
+    public static void RepaintAndSave(string path, string destination, int parts)
+    {
+        var file = LayerFiles.Read(path);
+        using var spool = new SpoolFile();
+        using (var reader = new PixelReader(file))
+        {
+            foreach (var layer in file.GetLayers().Where(layer => !layer.IsGroup).OrderByDescending(layer => layer.Bounds.Area).Take(parts).ToList())
+            {
+                var samples = reader.ReadPlane(layer, PlaneRole.Color0)!;
+                var middle = layer.Bounds.Height / 2 * layer.Bounds.Width;
+                for (var i = middle; i < Math.Min(samples.Length, middle + (40 * layer.Bounds.Width)); i++) samples[i] ^= 0x40;
+                layer.Planes[layer.Planes.FindIndex(plane => plane.Role == PlaneRole.Color0)] =
+                    PlanePacker.Pack(PlaneRole.Color0, Compression.PackBits, layer.Bounds.Width, layer.Bounds.Height, file.BitDepth, file.Format, samples, spool);
+            }
+        }
+
+        LayerFiles.Save(file, destination, overwrite);
+    }
 }

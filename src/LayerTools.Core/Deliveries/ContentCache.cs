@@ -12,15 +12,11 @@ internal sealed class ContentCache(LayerFile file, CancellationToken cancellatio
 
     public ContentReader Reader => reader;
 
-    /// <summary>What a layer holds.</summary>
-    public PartContent this[Layer layer]
-    {
-        get
-        {
-            if (!contents.TryGetValue(layer, out var content)) contents.Add(layer, content = reader.Read(layer, withLook: false));
-            return content;
-        }
-    }
+    /// <summary>What a layer holds, once it was read.</summary>
+    public PartContent this[Layer layer] => contents[layer];
+
+    /// <summary>What a layer holds; null if nobody asked for it.</summary>
+    public PartContent? Find(Layer layer) => contents.TryGetValue(layer, out var content) ? content : null;
 
     /// <summary>Reads several layers at once, on all processors.</summary>
     /// <exception cref="Errors.LayeredFileException">A channel is damaged, or the file changed on disk.</exception>

@@ -7,15 +7,12 @@ using LayerTools.Pixels.Parts;
 namespace LayerTools.Deliveries;
 
 /// <summary>
-/// Finds out what layers hold. The fingerprint of pixels is taken of the size of the painted rectangle and of its rows: opacity, then each colour of the pixels that
-/// are not fully transparent, in the file's own samples. So it does not depend on packing, on filling, or on how far the stored rectangle reaches.
+/// Finds out what layers hold. The fingerprint of pixels is taken of the size of the painted rectangle and of its rows: where what is not fully transparent begins and how long
+/// it is, its opacity, and each colour, in the file's own samples. So it does not depend on packing, on filling, or on how far the stored rectangle reaches.
 /// Can be used from several threads.
 /// </summary>
 internal sealed class ContentReader : IDisposable
 {
-    /// <summary>Steps of a path's coordinates in a pixel: programs store them as fractions of the canvas, which cannot say every place exactly.</summary>
-    private const double PathSteps = 16;
-
     private readonly LayerFile file;
     private readonly PixelReader reader;
     private readonly OpenedSources opened = new();
@@ -36,14 +33,50 @@ internal sealed class ContentReader : IDisposable
     /// <exception cref="LayeredFileException">A channel is damaged, or the file changed on disk.</exception>
     public PartContent Read(Layer layer, bool withLook)
     {
-        var painted = layer.IsGroup || layer.Planes.Count == 0 ? Bounds.Empty : FindPainted(layer);
-        return new PartContent
+        var outline = ReadOutline(layer);
+        return new PartContent(
+            outline,
+            outline.Painted.IsEmpty ? HashLiveContent(layer) : HashPixels(layer, outline.Painted),
+            withLook && !outline.Painted.IsEmpty && CanPaint ? PartLook.Create(Paint(layer, outline.Painted, PartLook.Side)) : null);
+    }
+
+    /// <summary>Where a layer is painted, and its masks.</summary>
+    /// <exception cref="LayeredFileException">A channel is damaged, or the file changed on disk.</exception>
+    public PartOutline ReadOutline(Layer layer)
+    {
+        var painted = layer.IsGroup ? Bounds.Empty : FindPainted(layer);
+        var (shape, place) = MaskFingerprint.Read(file, reader, layer, cancellation);
+        return new PartOutline
         {
             Painted = painted,
-            Pixels = painted.IsEmpty ? HashLiveContent(layer) : HashPixels(layer, painted),
-            Mask = HashMasks(layer, painted),
-            Look = withLook && !painted.IsEmpty && CanPaint ? PartLook.Create(Paint(layer, painted, PartLook.Side)) : null,
+            Mask = shape.Length == 0 ? shape : HashPlace(shape, place.X - painted.Left, place.Y - painted.Top),
+            MaskShape = shape,
+            MaskPlace = place,
         };
+    }
+
+    /// <summary>Whether a layer of this file and one of another hold the same pixels: what equal fingerprints say, without taking them.</summary>
+    /// <exception cref="LayeredFileException">A channel is damaged, or a file changed on disk.</exception>
+    public bool HasPixelsOf(Layer layer, Bounds painted, ContentReader other, Layer otherLayer, Bounds otherPainted)
+    {
+        if (painted.IsEmpty || otherPainted.IsEmpty) return painted.IsEmpty && otherPainted.IsEmpty && HashLiveContent(layer) == other.HashLiveContent(otherLayer);
+        if (file.ColorMode != other.file.ColorMode || file.BitDepth != other.file.BitDepth || (painted.Width, painted.Height) != (otherPainted.Width, otherPainted.Height)) return false;
+        using var rows = new PaintedRows(file, reader, layer, painted);
+        using var otherRows = new PaintedRows(other.file, other.reader, otherLayer, otherPainted);
+        if (!rows.Roles.SequenceEqual(otherRows.Roles)) return false;
+        for (var y = 0; y < painted.Height; y++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            rows.ReadNext();
+            otherRows.ReadNext();
+            if ((rows.Start, rows.Count) != (otherRows.Start, otherRows.Count)) return false;
+            for (var channel = 0; channel < rows.ChannelCount && rows.Count > 0; channel++)
+            {
+                if (!rows.Span(channel).SequenceEqual(otherRows.Span(channel))) return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>The fingerprint of a layer's effects; empty for one without any.</summary>
@@ -83,88 +116,40 @@ internal sealed class ContentReader : IDisposable
 
     private Bounds FindPainted(Layer layer)
     {
-        if (layer.Bounds.IsEmpty || layer.FindPlane(PlaneRole.Alpha) is null) return layer.Bounds.IsEmpty ? Bounds.Empty : layer.Bounds;
-        using var rows = new SampleRows(reader, layer, PlaneRole.Alpha, layer.Bounds, file.BitDepth);
-        return FindDiffering(rows, layer.Bounds, 0);
-    }
-
-    /// <summary>The smallest rectangle that holds all samples that are not made of a byte.</summary>
-    private Bounds FindDiffering(SampleRows rows, Bounds bounds, byte plain)
-    {
-        var differing = Bounds.Empty;
-        for (var y = bounds.Top; y < bounds.Bottom; y++)
-        {
-            cancellation.ThrowIfCancellationRequested();
-            var row = rows.ReadNext();
-            var first = FindFirst(row, plain);
-            if (first < 0) continue;
-            var last = row.Length - 1;
-            while (row[last] == plain) last--;
-            differing = differing.Union(new Bounds(bounds.Left + (first / rows.SampleBytes), y, bounds.Left + (last / rows.SampleBytes) + 1, y + 1));
-        }
-
-        return differing;
-    }
-
-    private static int FindFirst(byte[] row, byte plain)
-    {
-#if NET8_0_OR_GREATER
-        return row.AsSpan().IndexOfAnyExcept(plain);
-#else
-        return Array.FindIndex(row, value => value != plain);
-#endif
+        // Channels that store nothing take no time, however large their rectangle is.
+        if (layer.Bounds.IsEmpty) return Bounds.Empty;
+        if (layer.FindPlane(PlaneRole.Alpha) is not { } alpha) return layer.Planes.Exists(plane => plane.Role >= PlaneRole.Color0 && plane.Data.Length > 0) ? layer.Bounds : Bounds.Empty;
+        if (alpha.Data.Length == 0) return Bounds.Empty;
+        using var rows = new SampleRows(file, reader, layer, PlaneRole.Alpha, layer.Bounds);
+        return rows.FindDiffering(layer.Bounds, 0, cancellation);
     }
 
     private string HashPixels(Layer layer, Bounds painted)
     {
         using var hash = new ContentHash();
-        hash.Add((int)file.ColorMode);
-        hash.Add(file.BitDepth);
-        hash.Add(painted.Width);
-        hash.Add(painted.Height);
-        var roles = new[] { PlaneRole.Alpha }.Concat(layer.Planes.Select(plane => plane.Role).Where(role => role >= PlaneRole.Color0).OrderBy(role => role));
-        var channels = roles.Select(role => new SampleRows(reader, layer, role, layer.Bounds, file.BitDepth)).ToList();
-        try
+        using var rows = new PaintedRows(file, reader, layer, painted);
+        foreach (var number in new[] { (int)file.ColorMode, file.BitDepth, painted.Width, painted.Height }) hash.Add(number);
+        foreach (var role in rows.Roles) hash.Add((int)role);
+        for (var y = 0; y < painted.Height; y++)
         {
-            foreach (var channel in channels) channel.Skip(painted.Top - layer.Bounds.Top);
-            var sampleBytes = channels[0].SampleBytes;
-            var (start, count) = ((painted.Left - layer.Bounds.Left) * sampleBytes, painted.Width * sampleBytes);
-            for (var y = painted.Top; y < painted.Bottom; y++)
-            {
-                cancellation.ThrowIfCancellationRequested();
-                var alpha = channels[0].ReadNext();
-                hash.Add(alpha, start, count);
-                foreach (var channel in channels.Skip(1))
-                {
-                    var row = channel.ReadNext();
-                    Blank(row.AsSpan(start, count), alpha.AsSpan(start, count), sampleBytes);
-                    hash.Add(row, start, count);
-                }
-            }
-        }
-        finally
-        {
-            foreach (var channel in channels) channel.Dispose();
+            cancellation.ThrowIfCancellationRequested();
+            rows.ReadNext();
+            hash.Add(rows.Start);
+            hash.Add(rows.Count);
+            for (var channel = 0; channel < rows.ChannelCount && rows.Count > 0; channel++) hash.Add(rows.Row(channel), rows.Offset, rows.Count);
         }
 
         return hash.Complete();
     }
 
-    /// <summary>Clears the samples of a colour where nothing is painted: programs keep there whatever they like.</summary>
-    private static void Blank(Span<byte> color, ReadOnlySpan<byte> alpha, int sampleBytes)
+    private static string HashPlace(string shape, int right, int down)
     {
-        for (var x = 0; x < alpha.Length;)
-        {
-#if NET8_0_OR_GREATER
-            var next = alpha.Slice(x).IndexOf((byte)0);
-            if (next < 0) return;
-            x = (x + next) / sampleBytes * sampleBytes;
-#endif
-            var any = 0;
-            for (var i = 0; i < sampleBytes; i++) any |= alpha[x + i];
-            if (any == 0) color.Slice(x, sampleBytes).Clear();
-            x += sampleBytes;
-        }
+        using var hash = new ContentHash();
+        var bytes = System.Text.Encoding.ASCII.GetBytes(shape);
+        hash.Add(bytes, 0, bytes.Length);
+        hash.Add(right);
+        hash.Add(down);
+        return hash.Complete();
     }
 
     private string HashLiveContent(Layer layer) => layer.Kind is LayerKind.Fill or LayerKind.Adjustment or LayerKind.Shape ? Hash(layer.Detail.LiveContent) : string.Empty;
@@ -176,54 +161,4 @@ internal sealed class ContentReader : IDisposable
         foreach (var source in sources) hash.Add(source, opened);
         return hash.Complete();
     }
-
-    private string HashMasks(Layer layer, Bounds painted)
-    {
-        var mask = layer.Mask;
-        var path = layer.Detail.VectorPath;
-        if (mask is null && path is null) return string.Empty;
-        using var hash = new ContentHash();
-        if (mask is not null)
-        {
-            const int LookingFlags = LayerMask.DisabledFlag | LayerMask.InvertedFlag | LayerMask.RenderedFlag;
-            AddMask(PlaneRole.UserMask, mask.Bounds, mask.DefaultColor, mask.Flags & LookingFlags);
-            if (mask.PaintedBounds is { } bounds) AddMask(PlaneRole.PaintedMask, bounds, mask.PaintedDefaultColor, mask.PaintedFlags & LookingFlags);
-            foreach (var density in new[] { mask.UserDensity, mask.VectorDensity }) hash.Add(density ?? byte.MaxValue);
-            foreach (var feather in new[] { mask.UserFeather, mask.VectorFeather }) hash.Add((int)Math.Min(Math.Round((feather ?? 0) * PathSteps), int.MaxValue));
-        }
-
-        if (path is not null) AddPath(path);
-        return hash.Complete();
-
-        void AddMask(PlaneRole role, Bounds bounds, byte plain, int flags)
-        {
-            hash.Add((int)role);
-            hash.Add(plain);
-            hash.Add(flags);
-            if (bounds.IsEmpty || layer.FindPlane(role) is null) return;
-            Bounds differing;
-            using (var rows = new SampleRows(reader, layer, role, bounds, file.BitDepth)) differing = FindDiffering(rows, bounds, plain);
-            if (differing.IsEmpty) return;
-            foreach (var edge in new[] { differing.Left - painted.Left, differing.Top - painted.Top, differing.Width, differing.Height }) hash.Add(edge);
-            using var samples = new SampleRows(reader, layer, role, bounds, file.BitDepth);
-            samples.Skip(differing.Top - bounds.Top);
-            for (var y = differing.Top; y < differing.Bottom; y++) hash.Add(samples.ReadNext(), (differing.Left - bounds.Left) * samples.SampleBytes, differing.Width * samples.SampleBytes);
-        }
-
-        void AddPath(VectorPath vector)
-        {
-            hash.Add((vector.IsFilledWhenEmpty ? 1 : 0) | (vector.IsInverted ? 2 : 0) | (vector.IsDisabled ? 4 : 0));
-            foreach (var outline in vector.Outlines)
-            {
-                hash.Add((((int?)outline.Operation ?? -1) * 2) + (outline.IsClosed ? 1 : 0));
-                foreach (var knot in outline.Knots)
-                {
-                    foreach (var x in new[] { knot.InX, knot.X, knot.OutX }) hash.Add(Step((x * file.Width) - painted.Left));
-                    foreach (var y in new[] { knot.InY, knot.Y, knot.OutY }) hash.Add(Step((y * file.Height) - painted.Top));
-                }
-            }
-        }
-    }
-
-    private static int Step(double place) => (int)Math.Round(Math.Max(-1e8, Math.Min(1e8, place * PathSteps)));
 }

@@ -16,7 +16,7 @@ public static class DeliveryComparer
         using var oldContents = new ContentCache(old, cancellation);
         using var newContents = new ContentCache(@new, cancellation);
         using var stored = new StoredContent(old, @new);
-        var matches = new LayerMatcher(oldContents, newContents, stored).Match();
+        var matches = new LayerMatcher(oldContents, newContents, stored, cancellation).Match();
         return new FileDifferences(oldContents, newContents, stored, matches, cancellation).Find();
     }
 
@@ -27,6 +27,6 @@ public static class DeliveryComparer
         using var oldContents = new ContentCache(old, cancellation);
         using var newContents = new ContentCache(@new, cancellation);
         using var stored = new StoredContent(old, @new);
-        return new LayerMatcher(oldContents, newContents, stored).Match();
+        return new LayerMatcher(oldContents, newContents, stored, cancellation).Match();
     }
 }

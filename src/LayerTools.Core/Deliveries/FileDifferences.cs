@@ -47,12 +47,11 @@ internal sealed class FileDifferences(ContentCache oldContents, ContentCache new
             else if (!match.Old.Bounds.IsEmpty && match.Old.Bounds != match.New.Bounds) contents.Add(match.New, Moved(match));
         }
 
-        oldContents.Read([.. unlike.Select(match => match.Old)], withLooks: false);
-        newContents.Read([.. unlike.Select(match => match.New)], withLooks: false);
-        var comparer = new ContentComparer(oldContents.Reader, newContents.Reader, cancellation);
-        var pairs = unlike.Select(match => (match, oldContents[match.Old], newContents[match.New])).ToList();
-        var compared = ParallelWork.Select(pairs, pair => comparer.Compare(pair.match.Old, pair.Item2, pair.match.New, pair.Item3), cancellation);
-        for (var i = 0; i < pairs.Count; i++) contents.Add(pairs[i].match.New, compared[i]);
+        // The largest first, so that no processor is left with a large one when the others are done.
+        unlike = [.. unlike.OrderByDescending(match => match.New.Bounds.Area)];
+        var comparer = new ContentComparer(oldContents, newContents, cancellation);
+        var compared = ParallelWork.Select(unlike, comparer.Compare, cancellation);
+        for (var i = 0; i < unlike.Count; i++) contents.Add(unlike[i].New, compared[i]);
         return contents;
     }
 

@@ -1,5 +1,3 @@
-using LayerTools.Model;
-
 namespace LayerTools.Deliveries;
 
 /// <summary>How strongly it speaks for two layers being one that what is known of them agrees. The weights are our own: each kind of evidence outweighs weaker ones alone.</summary>
@@ -7,6 +5,9 @@ internal static class MatchScore
 {
     /// <summary>Less than this is no match.</summary>
     public const double Least = 2.5;
+
+    /// <summary>Evidence that differs by less than this does not decide between two: it is less than what the same place counts.</summary>
+    public const double Undecided = 0.2;
 
     private const double SameId = 4;
     private const double OtherId = -1.5;
@@ -24,10 +25,11 @@ internal static class MatchScore
     private const double LeastHashLikeness = 0.4;
 
     /// <summary>The score of two layers that are no groups.</summary>
-    public static double OfLayers(Layer old, PartContent oldContent, Layer @new, PartContent newContent, bool trustsIds)
+    public static double OfLayers(LayerTraits old, LayerTraits @new)
     {
-        var score = OfNames(old, @new, trustsIds);
-        if (old.Kind != @new.Kind) score += OtherKind;
+        var score = OfNames(old, @new);
+        if (old.Layer.Kind != @new.Layer.Kind) score += OtherKind;
+        var (oldContent, newContent) = (old.Content!, @new.Content!);
         if (oldContent.IsEmpty || newContent.IsEmpty) return score;
         if (oldContent.Pixels == newContent.Pixels) score += SameContent;
         else score += SameLook * Likeness(oldContent, newContent);
@@ -38,21 +40,20 @@ internal static class MatchScore
     /// <param name="old">The old one.</param>
     /// <param name="new">The new one.</param>
     /// <param name="shared">How much of what lies in any of both lies in both, 0 to 1.</param>
-    /// <param name="trustsIds">Whether ids mean the same in both files.</param>
-    public static double OfGroups(Layer old, Layer @new, double shared, bool trustsIds) => OfNames(old, @new, trustsIds) + (SameContent * shared);
+    public static double OfGroups(LayerTraits old, LayerTraits @new, double shared) => OfNames(old, @new) + (SameContent * shared);
 
-    /// <summary>How alike two layers of different content look, 0 to 1.</summary>
-    private static double Likeness(PartContent old, PartContent @new)
+    /// <summary>How alike two layers of different content look, 0 to 1; 0 also where they are not alike enough to count.</summary>
+    public static double Likeness(PartContent old, PartContent @new)
     {
         if (old.Look is not { } oldLook || @new.Look is not { } newLook || oldLook.CompareHash(newLook) < LeastHashLikeness) return 0;
         var likeness = oldLook.Compare(newLook);
         return likeness < LeastLikeness ? 0 : likeness;
     }
 
-    private static double OfNames(Layer old, Layer @new, bool trustsIds)
+    private static double OfNames(LayerTraits old, LayerTraits @new)
     {
-        var score = !trustsIds || old.Id is null || @new.Id is null ? 0 : old.Id == @new.Id ? SameId : OtherId;
-        if (old.LayerPath == @new.LayerPath) return score + SamePath;
-        return old.Name == @new.Name ? score + SameName : score;
+        var score = old.Id is null || @new.Id is null ? 0 : old.Id == @new.Id ? SameId : OtherId;
+        if (old.Path == @new.Path) return score + SamePath;
+        return old.Layer.Name == @new.Layer.Name ? score + SameName : score;
     }
 }

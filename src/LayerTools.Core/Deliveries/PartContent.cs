@@ -1,4 +1,4 @@
-using LayerTools.Model;
+using System.Diagnostics.CodeAnalysis;
 
 namespace LayerTools.Deliveries;
 
@@ -6,19 +6,17 @@ namespace LayerTools.Deliveries;
 /// What a layer holds, apart from its name and its place in the stack. Equal fingerprints mean equal content, however the channels are packed;
 /// the place on the canvas is apart, so that a move is told from a repaint. Colours of fully transparent pixels do not count.
 /// </summary>
-internal sealed record PartContent
+internal sealed record PartContent : PartOutline
 {
+    [SetsRequiredMembers]
+    public PartContent(PartOutline outline, string pixels, PartLook? look)
+        : base(outline) => (Pixels, Look) = (pixels, look);
+
     /// <summary>Fingerprint of the painted pixels, or of what describes them; empty for a layer without any.</summary>
-    public required string Pixels { get; init; }
+    public string Pixels { get; }
 
-    /// <summary>Fingerprint of the masks as they lie on the pixels; empty for a layer without any.</summary>
-    public required string Mask { get; init; }
-
-    /// <summary>The smallest rectangle that holds all pixels that are not fully transparent, canvas px.</summary>
-    public required Bounds Painted { get; init; }
-
-    /// <summary>What the pixels look like when seen from afar; null for a layer without any.</summary>
-    public PartLook? Look { get; init; }
+    /// <summary>What the pixels look like when seen from afar; null for a layer without any, or where nobody asked.</summary>
+    public PartLook? Look { get; }
 
     public bool IsEmpty => Pixels.Length == 0;
 }

@@ -1,4 +1,5 @@
 using LayerTools.Model;
+using LayerTools.Pixels.Parts;
 
 namespace LayerTools.Deliveries;
 
@@ -32,40 +33,74 @@ internal sealed record PixelDifference(int Right, int Down, long Differing, long
         if (old.IsEmpty || @new.IsEmpty) return [(0, 0)];
         int[] rights = [0, @new.Left - old.Left, @new.Right - old.Right];
         int[] downs = [0, @new.Top - old.Top, @new.Bottom - old.Bottom];
-        return rights.SelectMany(right => downs.Select(down => (right, down))).Distinct();
+        return rights.SelectMany(right => downs.Select(down => (right, down))).Distinct().Where(IsNear);
+
+        // What lies impossibly far apart is compared corner on corner only.
+        bool IsNear((int Right, int Down) shift)
+        {
+            var area = old.Shift(shift.Right, shift.Down).Union(@new);
+            return area.Width <= AreaReducer.LargestSide && area.Height <= AreaReducer.LargestSide;
+        }
     }
 
     /// <summary>The difference at one shift; null if it is not less than <paramref name="most"/> pixels.</summary>
     private static PixelDifference? Measure(ContentReader oldReader, Layer old, Bounds oldPainted, ContentReader newReader, Layer @new, Bounds newPainted, int right, int down, long most, CancellationToken cancellation)
     {
         var area = (oldPainted.IsEmpty ? oldPainted : oldPainted.Shift(right, down)).Union(newPainted);
-        using var oldRows = new PlacedRows(oldReader, old, right, down, area);
-        using var newRows = new PlacedRows(newReader, @new, 0, 0, area);
+        using var oldRows = new PlacedRows(oldReader, old, oldPainted, right, down, area);
+        using var newRows = new PlacedRows(newReader, @new, newPainted, 0, 0, area);
         long differing = 0, painted = 0;
         var (largest, box) = (0, Bounds.Empty);
         for (var y = area.Top; y < area.Bottom; y++)
         {
             cancellation.ThrowIfCancellationRequested();
-            var one = oldRows.Read(y);
-            var two = newRows.Read(y);
+            oldRows.Read(y);
+            newRows.Read(y);
+            painted += CountPainted(oldRows.Opacity, newRows.Opacity);
             var (first, last) = (-1, -1);
-            for (var x = 0; x < area.Width; x++)
-            {
-                var i = 4 * x;
-                if ((one[i + 3] | two[i + 3]) == 0) continue;
-                painted++;
-                var difference = Math.Max(Math.Max(Math.Abs(one[i] - two[i]), Math.Abs(one[i + 1] - two[i + 1])), Math.Max(Math.Abs(one[i + 2] - two[i + 2]), Math.Abs(one[i + 3] - two[i + 3])));
-                if (difference == 0) continue;
-                differing++;
-                largest = Math.Max(largest, difference);
-                if (first < 0) first = x;
-                last = x;
-            }
-
+            if (!AreSame(oldRows, newRows)) (first, last) = MeasureRow(oldRows, newRows, ref differing, ref largest);
             if (differing >= most) return null;
             if (first >= 0) box = box.Union(new Bounds(area.Left + first, y, area.Left + last + 1, y + 1));
         }
 
         return new PixelDifference(right, down, differing, painted, largest, box);
     }
+
+    private static bool AreSame(PlacedRows one, PlacedRows two) =>
+        one.Opacity.SequenceEqual(two.Opacity) && one.Color(0).SequenceEqual(two.Color(0)) && one.Color(1).SequenceEqual(two.Color(1)) && one.Color(2).SequenceEqual(two.Color(2));
+
+    private static int CountPainted(ReadOnlySpan<byte> one, ReadOnlySpan<byte> two)
+    {
+        var count = 0;
+        two = two.Slice(0, one.Length);
+        for (var x = 0; x < one.Length; x++) count += (one[x] | two[x]) == 0 ? 0 : 1;
+        return count;
+    }
+
+    /// <summary>The first and the last pixel that differ; -1 if none does.</summary>
+    private static (int First, int Last) MeasureRow(PlacedRows one, PlacedRows two, ref long differing, ref int largest)
+    {
+        ReadOnlySpan<byte> alpha = one.Opacity, red = one.Color(0), green = one.Color(1), blue = one.Color(2);
+        ReadOnlySpan<byte> otherAlpha = two.Opacity, otherRed = two.Color(0), otherGreen = two.Color(1), otherBlue = two.Color(2);
+        var (first, last) = (-1, -1);
+        for (var x = 0; x < alpha.Length; x++)
+        {
+            var (a, b) = (alpha[x], otherAlpha[x]);
+            if ((a | b) == 0 || (a == b && red[x] == otherRed[x] && green[x] == otherGreen[x] && blue[x] == otherBlue[x])) continue;
+            var difference = Math.Max(
+                Math.Max(Difference(red[x], a, otherRed[x], b), Difference(green[x], a, otherGreen[x], b)),
+                Math.Max(Difference(blue[x], a, otherBlue[x], b), Math.Abs(a - b)));
+            if (difference == 0) continue;
+            differing++;
+            largest = Math.Max(largest, difference);
+            if (first < 0) first = x;
+            last = x;
+        }
+
+        return (first, last);
+    }
+
+    private static int Difference(byte color, byte alpha, byte otherColor, byte otherAlpha) => Math.Abs(Multiply(color, alpha) - Multiply(otherColor, otherAlpha));
+
+    private static int Multiply(byte color, byte alpha) => ((color * alpha) + (byte.MaxValue / 2)) / byte.MaxValue;
 }

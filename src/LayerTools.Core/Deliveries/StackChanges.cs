@@ -1,3 +1,4 @@
+using LayerTools.Measures.Stacking;
 using LayerTools.Model;
 
 namespace LayerTools.Deliveries;
@@ -14,33 +15,10 @@ internal static class StackChanges
         foreach (var group in matches.Where(match => !regrouped.Contains(match.New)).GroupBy(match => match.New.Parent))
         {
             var inNewOrder = group.OrderBy(match => match.New.LayerNumber).ToList();
-            var kept = new HashSet<int>(LongestRun([.. inNewOrder.Select(match => match.Old.LayerNumber)]));
-            restacked.UnionWith(inNewOrder.Where(match => !kept.Contains(match.Old.LayerNumber)).Select(match => match.New));
+            var kept = new HashSet<int>(GroupOrder.FindLongestRun([.. inNewOrder.Select(match => match.Old.LayerNumber)]));
+            restacked.UnionWith(inNewOrder.Where((_, i) => !kept.Contains(i)).Select(match => match.New));
         }
 
         return restacked;
-    }
-
-    /// <summary>The longest increasing run of different numbers, by patience sorting in n·log n steps.</summary>
-    private static IEnumerable<int> LongestRun(IReadOnlyList<int> numbers)
-    {
-        var tails = new List<int>();
-        var before = new int[numbers.Count];
-        for (var i = 0; i < numbers.Count; i++)
-        {
-            var (low, high) = (0, tails.Count);
-            while (low < high)
-            {
-                var middle = (low + high) / 2;
-                if (numbers[tails[middle]] < numbers[i]) low = middle + 1;
-                else high = middle;
-            }
-
-            before[i] = low == 0 ? -1 : tails[low - 1];
-            if (low == tails.Count) tails.Add(i);
-            else tails[low] = i;
-        }
-
-        for (var i = tails.Count == 0 ? -1 : tails[tails.Count - 1]; i >= 0; i = before[i]) yield return numbers[i];
     }
 }

@@ -28,10 +28,11 @@ public class DeliveryComparerTests
         }
     }
 
+    // One real file is cut off in its merged picture and is not read.
     [Fact]
-    public void Every_file_is_the_same_as_itself() => Assert.All(SharedFiles.All.Take(120), path =>
+    public void Every_file_is_the_same_as_itself() => Assert.All(SharedFiles.All.Where(path => Path.GetFileName(path) != "group-divider-blend-mode.psd"), path =>
     {
-        var comparison = DeliveryComparer.Compare(LayerTools.Formats.LayerFiles.Read(path), LayerTools.Formats.LayerFiles.Read(path));
+        var comparison = DeliveryComparer.Compare(LayerTools.Formats.LayerFiles.Read(path), LayerTools.Formats.LayerFiles.Read(path), TestContext.Current.CancellationToken);
         Assert.All(comparison.Differences, difference => Assert.Equal(LayerChange.Same, difference.Change));
         Assert.Empty(comparison.Warnings);
     });

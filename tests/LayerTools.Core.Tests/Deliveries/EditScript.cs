@@ -8,7 +8,7 @@ namespace LayerTools.Core.Tests.Deliveries;
 /// <summary>A figure, a copy of it and random edits of the copy, with what each edit is. Invented data; one seed gives one script.</summary>
 internal sealed class EditScript
 {
-    private const int Side = 200;
+    private const int Side = 64;
 
     private readonly Random random;
     private readonly HashSet<Layer> arrived = [];
@@ -62,8 +62,8 @@ internal sealed class EditScript
         var painting = Painting.Of(name);
         for (var shape = 0; shape < 5; shape++)
         {
-            var (left, top, width, height) = (random.Next(20, 100), random.Next(20, 100), random.Next(10, 60), random.Next(10, 60));
-            var alpha = (byte)random.Next(100, 256);
+            var (left, top, width, height) = (random.Next(5, 30), random.Next(5, 30), random.Next(4, 24), random.Next(4, 24));
+            var alpha = random.Next(2) == 0 ? byte.MaxValue : (byte)random.Next(100, 256);
             var rgb = random.Next(0x1000000);
             painting = random.Next(2) == 0 ? painting.Ellipse(left, top, width, height, alpha, rgb) : painting.Rectangle(left, top, width, height, alpha, rgb);
         }
@@ -117,7 +117,7 @@ internal sealed class EditScript
 
     private void Move(Layer layer)
     {
-        var shift = (random.Next(1, 30), random.Next(-30, 30));
+        var shift = (random.Next(1, 12), random.Next(-12, 12));
         layer.Bounds = layer.Bounds.Shift(shift.Item1, shift.Item2);
         if (layer.Mask is { } mask) mask.Bounds = mask.Bounds.Shift(shift.Item1, shift.Item2);
         if (Repaints.TryGetValue(layer.Id!.Value, out var repaint)) Repaints[layer.Id.Value] = repaint with { Box = repaint.Box.Shift(shift.Item1, shift.Item2) };
@@ -140,7 +140,7 @@ internal sealed class EditScript
         var (alpha, blue) = (reader.ReadPlane(layer, PlaneRole.Alpha)!, reader.ReadPlane(layer, PlaneRole.Color2)!);
         var (box, count, largest) = (Bounds.Empty, 0, 0);
         var start = random.Next(alpha.Length);
-        for (var i = start; i < alpha.Length && count < 200; i++)
+        for (var i = start; i < alpha.Length && count < 40; i++)
         {
             if (alpha[i] < 255) continue;
             var changed = (byte)(blue[i] + random.Next(1, 255));
