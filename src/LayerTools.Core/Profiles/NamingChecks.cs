@@ -1,4 +1,5 @@
 using LayerTools.Checks;
+using LayerTools.Json;
 using LayerTools.Names;
 
 namespace LayerTools.Profiles;
@@ -19,7 +20,7 @@ internal static class NamingChecks
 
             if (style is { Separator: "", Language: NameLanguage.English, Case: not (NameCase.Pascal or NameCase.Camel) })
             {
-                yield return document.Find(separator, Severity.Error, $"Without a separator, English words in {ProfileWords.Of(style.Case)} case run into each other.",
+                yield return document.Find(separator, Severity.Error, $"Without a separator, English words in {JsonWords.Of(style.Case)} case run into each other.",
                     "Write a separator, or let case be \"pascal\" or \"camel\".");
             }
         }

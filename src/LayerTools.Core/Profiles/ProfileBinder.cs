@@ -1,4 +1,5 @@
 using LayerTools.Checks;
+using LayerTools.Json;
 using LayerTools.Model;
 using LayerTools.Names;
 using Newtonsoft.Json.Linq;
@@ -17,7 +18,7 @@ internal static class ProfileBinder
         Canvas = BindCanvas(json["canvas"]),
         Naming = BindNaming(json["naming"]) with { Sides = BindSides(json["sides"]) },
         Stack = Texts(json["stack"]),
-        Marks = Properties(json["marks"]).ToDictionary(mark => ProfileWords.Parse<Mark>(mark.Name), mark => ProfileWords.Parse<MarkMeaning>(mark.Value.Value<string>()!)),
+        Marks = Properties(json["marks"]).ToDictionary(mark => JsonWords.Parse<Mark>(mark.Name), mark => JsonWords.Parse<MarkMeaning>(mark.Value.Value<string>()!)),
         Screens = json["screens"] is JArray screens ? screens.Select(BindScreen).ToList() : Plain.Screens,
         Textures = BindTextures(json["textures"]),
         Rules = Properties(json["rules"]).ToDictionary(rule => rule.Name, rule => BindRule(rule.Value), StringComparer.Ordinal),
@@ -80,8 +81,8 @@ internal static class ProfileBinder
     };
 
     private static RuleSetting BindRule(JToken json) => json is JObject
-        ? new RuleSetting(json["severity"] is { } severity ? ProfileWords.Parse<Severity>(severity.Value<string>()!) : null, json["limit"]?.Value<double?>())
-        : new RuleSetting(ProfileWords.Parse<Severity>(json.Value<string>()!), null);
+        ? new RuleSetting(json["severity"] is { } severity ? JsonWords.Parse<Severity>(severity.Value<string>()!) : null, json["limit"]?.Value<double?>())
+        : new RuleSetting(JsonWords.Parse<Severity>(json.Value<string>()!), null);
 
     private static IEnumerable<JProperty> Properties(JToken? json) => (json as JObject)?.Properties() ?? [];
 
@@ -94,5 +95,5 @@ internal static class ProfileBinder
     private static bool Flag(JToken? json, bool plain) => json?.Value<bool?>() ?? plain;
 
     private static T Word<T>(JToken? json, T plain)
-        where T : struct, Enum => json?.Value<string>() is { } word ? ProfileWords.Parse<T>(word) : plain;
+        where T : struct, Enum => json?.Value<string>() is { } word ? JsonWords.Parse<T>(word) : plain;
 }

@@ -9,7 +9,7 @@ internal static class ProfileChecks
 {
     public static IEnumerable<ProfileFinding> Run(ProfileDocument document, LayerProfile profile) =>
     [
-        .. CheckSchema(document),
+        .. ProfileSchema.CheckReference(document),
         .. CheckName(document),
         .. CheckCanvas(document, profile.Canvas),
         .. SideChecks.Run(document, profile.Naming.Sides),
@@ -18,18 +18,6 @@ internal static class ProfileChecks
         .. CheckScreens(document),
         .. RuleChecks.Run(document, profile.Rules),
     ];
-
-    private static IEnumerable<ProfileFinding> CheckSchema(ProfileDocument document)
-    {
-        if (document.Root["$schema"] is not { } json) yield break;
-        var schema = json.Value<string>()!;
-        var isCopy = schema.Split('/', '\\').Last() == ProfileSchema.FileName && !schema.Contains("://");
-        if (schema != ProfileSchema.Id && !isCopy)
-        {
-            yield return document.Find(json, Severity.Error, $"The profile follows '{schema}', which is not known here; schemas are never fetched.",
-                $"Write '{ProfileSchema.Id}', or the relative path of a copy of {ProfileSchema.FileName}.");
-        }
-    }
 
     private static IEnumerable<ProfileFinding> CheckName(ProfileDocument document)
     {

@@ -1,8 +1,7 @@
-using System.Text;
 using LayerTools.Checks;
 using LayerTools.Errors;
+using LayerTools.Json;
 using LayerTools.Names;
-using Newtonsoft.Json;
 using Newtonsoft.Json.Linq;
 
 namespace LayerTools.Profiles;
@@ -10,97 +9,48 @@ namespace LayerTools.Profiles;
 /// <summary>The text of a profile as JSON whose values know their places.</summary>
 internal sealed class ProfileDocument
 {
-    /// <summary>Most bytes of a profile; one with a thousand words of its own has some 100,000.</summary>
-    private const int LargestFile = 1 << 20;
-
-    private ProfileDocument(string path, JToken root)
-    {
-        Path = path;
-        Root = root;
-    }
+    private ProfileDocument(string path, PlacedJson json) => (Path, Json) = (path, json);
 
     /// <summary>The file, or the name of a profile that ships with the module.</summary>
     public string Path { get; }
 
-    public JToken Root { get; }
+    public PlacedJson Json { get; }
+
+    public JToken Root => Json.Root;
 
     /// <exception cref="ProfileException">The text is no JSON.</exception>
     /// <exception cref="LayeredFileException">The file cannot be opened, or is too large for a profile.</exception>
-    public static ProfileDocument Read(string path) => FileAccessErrors.Wrap(path, () =>
-    {
-        using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        return Read(path, stream);
-    });
+    public static ProfileDocument Read(string path) => Read(path, () => PlacedJson.Read(ProfileSchema.Format, path));
 
     /// <inheritdoc cref="Read(string)"/>
-    public static ProfileDocument Read(string path, Stream stream)
-    {
-        var bytes = new byte[LargestFile + 1];
-        var count = 0;
-        while (count < bytes.Length && stream.Read(bytes, count, bytes.Length - count) is > 0 and var read) count += read;
-        if (count > LargestFile)
-        {
-            throw new LayeredFileException(LayeredFileErrorKind.LimitExceeded, path, "profile", -1,
-                FormattableString.Invariant($"A profile has at most {LargestFile} bytes, and this file has more."), $"Name a *{LayerProfiles.Extension} file.");
-        }
-
-        return Parse(path, Decode(path, bytes, count));
-    }
+    public static ProfileDocument Read(string path, Stream stream) => Read(path, () => PlacedJson.Read(ProfileSchema.Format, path, stream));
 
     /// <summary>Something that is wrong with a value.</summary>
-    public ProfileFinding Find(JToken token, Severity severity, string message, string remedy)
+    public ProfileFinding Find(JToken token, Severity severity, string message, string remedy) => Find(PlacedJson.Find(token, message, remedy), severity);
+
+    /// <summary>Something that is wrong, as a finding.</summary>
+    public ProfileFinding Find(JsonFault fault, Severity severity) => CreateFinding(Path, fault, severity);
+
+    private static ProfileDocument Read(string path, Func<PlacedJson> read)
     {
-        var place = token.Annotation<TextPlace>()!;
-        return CreateFinding(Path, severity, JsonPath.Of(token), place, message, remedy);
+        try
+        {
+            return new ProfileDocument(path, read());
+        }
+        catch (JsonFaultException error)
+        {
+            throw new ProfileException([CreateFinding(path, error.Fault, Severity.Error)]);
+        }
     }
 
-    private static ProfileFinding CreateFinding(string path, Severity severity, string jsonPath, TextPlace place, string message, string remedy) => new()
+    private static ProfileFinding CreateFinding(string path, JsonFault fault, Severity severity) => new()
     {
         Severity = severity,
-        JsonPath = PrintableText.Of(jsonPath),
-        Line = place.Line,
-        Column = place.Column,
-        Message = PrintableText.Of(message),
-        Remedy = PrintableText.Of(remedy),
+        JsonPath = PrintableText.Of(fault.JsonPath),
+        Line = fault.Place.Line,
+        Column = fault.Place.Column,
+        Message = PrintableText.Of(fault.Problem),
+        Remedy = PrintableText.Of(fault.Remedy),
         FilePath = path,
     };
-
-    private static string Decode(string path, byte[] bytes, int count)
-    {
-        try
-        {
-            using var reader = new StreamReader(new MemoryStream(bytes, 0, count), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true), detectEncodingFromByteOrderMarks: true);
-            return reader.ReadToEnd();
-        }
-        catch (DecoderFallbackException)
-        {
-            throw Refuse(path, JsonPath.Root, new TextPlace(1, 1), "The text is not UTF-8.", "Save it as UTF-8.");
-        }
-    }
-
-    private static ProfileDocument Parse(string path, string text)
-    {
-        try
-        {
-            var places = JsonScan.Run(Encoding.UTF8.GetBytes(text));
-            using var reader = new JsonTextReader(new StringReader(text)) { DateParseHandling = DateParseHandling.None };
-            var root = JToken.ReadFrom(reader);
-            var next = 0;
-            Annotate(root, places, ref next);
-            return new ProfileDocument(path, root);
-        }
-        catch (JsonScanException error)
-        {
-            throw Refuse(path, error.JsonPath, error.Place, error.Message, error.Remedy);
-        }
-    }
-
-    private static void Annotate(JToken token, IReadOnlyList<TextPlace> places, ref int next)
-    {
-        token.AddAnnotation(places[next++]);
-        foreach (var child in token.Children()) Annotate(child, places, ref next);
-    }
-
-    private static ProfileException Refuse(string path, string jsonPath, TextPlace place, string problem, string remedy) =>
-        new([CreateFinding(path, Severity.Error, jsonPath, place, problem, remedy)]);
 }

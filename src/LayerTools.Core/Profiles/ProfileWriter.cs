@@ -1,7 +1,5 @@
-using System.Globalization;
-using System.Text;
+using LayerTools.Json;
 using LayerTools.Names;
-using Newtonsoft.Json;
 using Newtonsoft.Json.Linq;
 
 namespace LayerTools.Profiles;
@@ -12,17 +10,7 @@ internal static class ProfileWriter
     /// <param name="profile">The profile.</param>
     /// <param name="schema">What it says of its schema.</param>
     /// <returns>UTF-8 without a byte order mark.</returns>
-    public static byte[] ToJson(LayerProfile profile, string schema)
-    {
-        using var text = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
-        using (var writer = new JsonTextWriter(text) { Formatting = Formatting.Indented, Indentation = 2, CloseOutput = false })
-        {
-            ToObject(profile, schema).WriteTo(writer);
-        }
-
-        text.WriteLine();
-        return Encoding.UTF8.GetBytes(text.ToString());
-    }
+    public static byte[] ToJson(LayerProfile profile, string schema) => JsonText.Write(ToObject(profile, schema));
 
     private static JObject ToObject(LayerProfile profile, string schema) => new()
     {
@@ -39,7 +27,7 @@ internal static class ProfileWriter
         ["sides"] = ToObject(profile.Naming.Sides),
         ["naming"] = ToObject(profile.Naming),
         ["stack"] = new JArray(profile.Stack),
-        ["marks"] = new JObject(profile.Marks.OrderBy(mark => mark.Key).Select(mark => new JProperty(ProfileWords.Of(mark.Key), ProfileWords.Of(mark.Value)))),
+        ["marks"] = new JObject(profile.Marks.OrderBy(mark => mark.Key).Select(mark => new JProperty(JsonWords.Of(mark.Key), JsonWords.Of(mark.Value)))),
         ["screens"] = new JArray(profile.Screens.Select(screen => new JObject { ["name"] = screen.Name, ["width"] = screen.Width, ["height"] = screen.Height })),
         ["textures"] = new JObject
         {
@@ -57,15 +45,15 @@ internal static class ProfileWriter
         ["right"] = style.Right,
         ["leftTokens"] = new JArray(style.LeftTokens),
         ["rightTokens"] = new JArray(style.RightTokens),
-        ["place"] = ProfileWords.Of(style.Place),
-        ["whoseLeft"] = ProfileWords.Of(style.Owner),
+        ["place"] = JsonWords.Of(style.Place),
+        ["whoseLeft"] = JsonWords.Of(style.Owner),
     };
 
     private static JObject ToObject(NamingStyle style) => new()
     {
-        ["language"] = ProfileWords.Of(style.Language),
+        ["language"] = JsonWords.Of(style.Language),
         ["separator"] = style.Separator,
-        ["case"] = ProfileWords.Of(style.Case),
+        ["case"] = JsonWords.Of(style.Case),
         ["numberDigits"] = style.NumberDigits,
         ["firstNumber"] = style.FirstNumber,
         ["longestName"] = style.LongestName,
@@ -94,9 +82,9 @@ internal static class ProfileWriter
 
     private static JToken ToValue(RuleSetting rule)
     {
-        if (rule is { Limit: null, Severity: { } only }) return ProfileWords.Of(only);
+        if (rule is { Limit: null, Severity: { } only }) return JsonWords.Of(only);
         var setting = new JObject();
-        if (rule.Severity is { } severity) setting["severity"] = ProfileWords.Of(severity);
+        if (rule.Severity is { } severity) setting["severity"] = JsonWords.Of(severity);
         setting["limit"] = Number(rule.Limit);
         return setting;
     }

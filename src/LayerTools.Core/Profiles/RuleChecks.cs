@@ -1,4 +1,5 @@
 using LayerTools.Checks;
+using LayerTools.Json;
 using Newtonsoft.Json.Linq;
 
 namespace LayerTools.Profiles;

@@ -1,4 +1,5 @@
 using LayerTools.Checks;
+using LayerTools.Json;
 using LayerTools.Names;
 using Newtonsoft.Json.Linq;
 
@@ -42,7 +43,7 @@ internal static class VocabularyChecks
                 }
                 else if (SideToken.FindAll(word) is [var side] && side.Text.Length == word.Length)
                 {
-                    yield return document.Find(json, Severity.Error, $"'{word}' is read as {ProfileWords.Of(side.Side)} in every file, so it cannot be a part.", "Write another word.");
+                    yield return document.Find(json, Severity.Error, $"'{word}' is read as {JsonWords.Of(side.Side)} in every file, so it cannot be a part.", "Write another word.");
                 }
                 else if (owners.TryGetValue(folded, out var owner) && owner != part)
                 {

@@ -3,7 +3,7 @@ using Newtonsoft.Json;
 using Newtonsoft.Json.Linq;
 using NJsonSchema;
 
-namespace LayerTools.Profiles;
+namespace LayerTools.Json;
 
 /// <summary>Says in words what a schema asks for and what a text has in its place.</summary>
 internal static class SchemaWords
@@ -11,11 +11,13 @@ internal static class SchemaWords
     private const int LongestValue = 60;
 
     /// <summary>What a value is called: its property, or its place in a list.</summary>
-    public static string Label(JToken token) => token switch
+    /// <param name="token">The value.</param>
+    /// <param name="noun">What the whole file is called.</param>
+    public static string Label(JToken token, string noun) => token switch
     {
         { Parent: JProperty property } => $"'{property.Name}'",
-        { Parent: JArray list } => FormattableString.Invariant($"Item {list.IndexOf(token) + 1} of {Label(list)}"),
-        _ => "The profile",
+        { Parent: JArray list } => FormattableString.Invariant($"Item {list.IndexOf(token) + 1} of {Label(list, noun)}"),
+        _ => $"The {noun}",
     };
 
     /// <summary>A value as it stands in the text, shortened.</summary>

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using Newtonsoft.Json.Linq;
 
-namespace LayerTools.Profiles;
+namespace LayerTools.Json;
 
 /// <summary>Writes places in JSON as paths (RFC 9535, JSONPath).</summary>
 internal static class JsonPath

@@ -1,6 +1,6 @@
 using System.Text.Json;
 
-namespace LayerTools.Profiles;
+namespace LayerTools.Json;
 
 /// <summary>
 /// Reads a JSON text once, strictly (RFC 8259), and finds where each property and each value begins, in the order of the text. Refuses what the steps behind it
@@ -8,15 +8,13 @@ namespace LayerTools.Profiles;
 /// </summary>
 internal sealed class JsonScan
 {
-    /// <summary>Deepest nesting; a profile has six levels.</summary>
+    /// <summary>Deepest nesting; a profile has six levels, a ledger three.</summary>
     private const int Deepest = 16;
-
-    /// <summary>Most properties and values; a vocabulary of 1,000 parts has some 15,000.</summary>
-    private const int MostItems = 100_000;
 
     private const int LongestName = 200;
     private const double LargestNumber = 1e15;
 
+    private readonly JsonFormat format;
     private readonly byte[] text;
     private readonly List<TextPlace> places = [];
     private readonly List<string> path = [JsonPath.Root];
@@ -24,13 +22,14 @@ internal sealed class JsonScan
     private int line = 1;
     private int column = 1;
 
-    private JsonScan(byte[] text) => this.text = text;
+    private JsonScan(JsonFormat format, byte[] text) => (this.format, this.text) = (format, text);
 
+    /// <param name="format">The kind of file.</param>
     /// <param name="text">UTF-8 without a byte order mark.</param>
-    /// <exception cref="JsonScanException">The text is no JSON, or none that can be held.</exception>
-    public static IReadOnlyList<TextPlace> Run(byte[] text)
+    /// <exception cref="JsonFaultException">The text is no JSON, or none that can be held.</exception>
+    public static IReadOnlyList<TextPlace> Run(JsonFormat format, byte[] text)
     {
-        var scan = new JsonScan(text);
+        var scan = new JsonScan(format, text);
         var reader = new Utf8JsonReader(text, new JsonReaderOptions { MaxDepth = Deepest });
         try
         {
@@ -107,7 +106,7 @@ internal sealed class JsonScan
     {
         Advance((int)reader.TokenStartIndex);
         var place = new TextPlace(line, column);
-        if (places.Count == MostItems) throw Refuse(place, FormattableString.Invariant($"There are more than {MostItems} values."), "Name a *.layerprofile.json file.");
+        if (places.Count == format.MostItems) throw Refuse(place, FormattableString.Invariant($"There are more than {format.MostItems} values."), $"Name a *{format.Extension} file.");
         places.Add(place);
         return place;
     }
@@ -138,7 +137,7 @@ internal sealed class JsonScan
         }
     }
 
-    private JsonScanException Refuse(TextPlace place, string problem, string remedy) => new(string.Concat(path), place, problem, remedy);
+    private JsonFaultException Refuse(TextPlace place, string problem, string remedy) => new(new JsonFault(string.Concat(path), place, problem, remedy));
 
     /// <summary>The library says the place too, counted from 0.</summary>
     private static string WithoutPlace(string message)

@@ -1,4 +1,4 @@
-namespace LayerTools.Profiles;
+namespace LayerTools.Json;
 
 /// <summary>A place in a text.</summary>
 /// <param name="Line">Line, from 1.</param>

@@ -1,4 +1,4 @@
-namespace LayerTools.Profiles;
+namespace LayerTools.Json;
 
 /// <summary>Guesses what a misspelt word was meant to be.</summary>
 internal static class NearestWord

@@ -1,7 +1,7 @@
-namespace LayerTools.Profiles;
+namespace LayerTools.Json;
 
-/// <summary>The words that profiles have for values of enumerations: their names, beginning in lower case.</summary>
-internal static class ProfileWords
+/// <summary>The words that JSON files have for values of enumerations: their names, beginning in lower case.</summary>
+internal static class JsonWords
 {
     public static T Parse<T>(string word)
         where T : struct, Enum => Enum.TryParse<T>(word, ignoreCase: true, out var value) ? value : throw new ArgumentException($"'{word}' is no {typeof(T).Name}.", nameof(word));
