@@ -29,4 +29,7 @@ public enum LayeredFileErrorKind
 
     /// <summary>A profile that does not follow its schema, or contradicts itself.</summary>
     BadProfile,
+
+    /// <summary>A ledger, or a history of sums, that does not follow its form.</summary>
+    BadLedger,
 }

@@ -1,3 +1,4 @@
+using LayerTools.Measures;
 using LayerTools.Model;
 
 namespace LayerTools.Ledgers;

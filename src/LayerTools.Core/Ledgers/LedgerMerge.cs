@@ -1,26 +1,23 @@
 namespace LayerTools.Ledgers;
 
-/// <summary>Joins ledgers that several people kept of one file. The result does not depend on the order they come in.</summary>
-public static class LedgerMerge
+/// <summary>
+/// Joins what several people's ledgers say of one part: the entry that was set last holds. One without a time is older than any with one; of entries of one time, the one
+/// whose text comes last in ordinal order holds. So the outcome depends neither on the order in which ledgers come nor on which were joined before.
+/// </summary>
+internal static class LedgerMerge
 {
-    /// <summary>Joins ledgers. Of entries about one path, the one that was set last wins; one without a time is older than any with one. Of entries of one time, the one whose text comes later in ordinal order wins.</summary>
-    /// <param name="ledgers">The ledgers, at least one.</param>
-    /// <returns>The joined ledger, and the entries that lost against one that says something else.</returns>
-    public static (LayerLedger Ledger, IReadOnlyList<LedgerClash> Clashes) Merge(IReadOnlyList<LayerLedger> ledgers)
+    /// <summary>The entry that holds, and those that say something else.</summary>
+    /// <param name="said">All entries about one part, at least one.</param>
+    public static (LedgerEntry Winner, IReadOnlyList<LedgerEntry> Clashing) Choose(IEnumerable<LedgerEntry> said)
     {
-        if (ledgers.Count == 0) throw new ArgumentException("There is no ledger.", nameof(ledgers));
-        var (entries, clashes) = (new List<LedgerEntry>(), new List<LedgerClash>());
-        foreach (var group in ledgers.SelectMany(ledger => ledger.Entries).GroupBy(entry => entry.LayerPath, StringComparer.Ordinal).OrderBy(group => group.Key, StringComparer.Ordinal))
-        {
-            var ordered = group.Distinct().OrderByDescending(entry => entry.When ?? DateTime.MinValue).ThenByDescending(Spell, StringComparer.Ordinal).ToList();
-            entries.Add(ordered[0]);
-            clashes.AddRange(ordered.Skip(1).Where(entry => entry.State != ordered[0].State || entry.Note != ordered[0].Note).Select(entry => new LedgerClash(ordered[0], entry)));
-        }
-
-        // The version of the ledger that was written last, as far as its entries tell.
-        var latest = ledgers.OrderByDescending(ledger => ledger.Entries.Max(entry => entry.When) ?? DateTime.MinValue).ThenByDescending(ledger => ledger.FileVersion, StringComparer.Ordinal).First();
-        return (latest with { Entries = entries }, clashes);
+        var ordered = said.Distinct().OrderByDescending(entry => entry.When ?? DateTime.MinValue).ThenByDescending(LedgerText.Spell, StringComparer.Ordinal).ToList();
+        return (ordered[0], [.. ordered.Skip(1).Where(entry => Clash(ordered[0], entry))]);
     }
 
-    private static string Spell(LedgerEntry entry) => entry.ToString();
+    /// <summary>All entries, one of each part, where no layered file is at hand.</summary>
+    public static IReadOnlyList<LedgerEntry> Merge(IEnumerable<LedgerEntry> entries) => [.. entries.GroupBy(LedgerKey.Of).Select(group => Choose(group).Winner)];
+
+    /// <summary>Nobody clashes with what he said before, nor with what nobody said.</summary>
+    private static bool Clash(LedgerEntry one, LedgerEntry other) =>
+        (one.State != other.State || one.Note != other.Note) && one.When is not null && other.When is not null && (one.Who != other.Who || (one.Who.Length == 0 && one.When != other.When));
 }

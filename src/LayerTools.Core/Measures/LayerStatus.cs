@@ -4,7 +4,7 @@ using LayerTools.Names;
 namespace LayerTools.Measures;
 
 /// <summary>How far one layer is. Plain values, so that tables, CSV and JSON stay readable.</summary>
-public sealed record LayerStatus
+public record LayerStatus
 {
     /// <summary>The layer's path.</summary>
     public required string LayerPath { get; init; }
@@ -12,7 +12,7 @@ public sealed record LayerStatus
     /// <summary>The layer's name.</summary>
     public required string Name { get; init; }
 
-    /// <summary>The layer's number, 1 = front-most.</summary>
+    /// <summary>The layer's number, 1 = front-most; 0 for a part that a ledger knows and that is no longer in the file.</summary>
     public required int LayerNumber { get; init; }
 
     /// <summary>The path of the group that the layer lies in; empty for an outermost layer.</summary>
@@ -32,6 +32,9 @@ public sealed record LayerStatus
 
     /// <summary>Whether the part is finished; null where nothing says so: in a file without any mark, and for what is no part.</summary>
     public required bool? Done { get; init; }
+
+    /// <summary>How far the part is by a ledger; null without one, for what is no part, and where several entries could be meant.</summary>
+    public PartState? State { get; init; }
 
     /// <summary>Whether the part has a side and its opposite is nowhere in the file.</summary>
     public required bool MissingOpposite { get; init; }

@@ -5,6 +5,8 @@ internal sealed class StatusSum
 {
     private int done;
     private int open;
+    private int recheck;
+    private int missing;
     private int unknown;
     private int missingOpposites;
     private int setApart;
@@ -12,10 +14,18 @@ internal sealed class StatusSum
     private long openArea;
     private long unknownArea;
     private bool hasMarks;
+    private bool hasStates;
 
     public void Add(LayerStatus status)
     {
         hasMarks |= status.FileHasMarks;
+        hasStates |= status.State is not null;
+        if (status.State == PartState.Missing)
+        {
+            missing++;
+            return;
+        }
+
         if (!status.IsPart)
         {
             if (status.PaintedArea > 0) setApart++;
@@ -25,6 +35,10 @@ internal sealed class StatusSum
         if (status.MissingOpposite) missingOpposites++;
         switch (status.Done)
         {
+            case false when status.State == PartState.Recheck:
+                recheck++;
+                openArea += status.PaintedArea;
+                break;
             case true:
                 done++;
                 doneArea += status.PaintedArea;
@@ -42,13 +56,15 @@ internal sealed class StatusSum
 
     public StatusSummary Summarize(string key)
     {
-        var known = done + open;
+        var known = done + open + recheck;
         return new StatusSummary
         {
             Key = key,
             Parts = known + unknown,
             Done = known > 0 || unknown == 0 ? done : null,
             Open = known > 0 || unknown == 0 ? open : null,
+            Recheck = hasStates ? recheck : null,
+            Missing = hasStates ? missing : null,
             Unknown = unknown,
             PercentByCount = Percent(done, known),
             PercentByArea = Percent(doneArea, doneArea + openArea),
@@ -70,10 +86,24 @@ internal sealed class StatusSum
 
     private string Note(int known)
     {
-        if (known + unknown == 0) return "No layer here is a part that carries pixels.";
+        if (known + unknown + missing == 0) return "No layer here is a part that carries pixels.";
+        return string.Join(" ", new[] { NoteUnknown(known), NoteLedger() }.Where(note => note.Length > 0));
+    }
+
+    private string NoteUnknown(int known)
+    {
         if (unknown == 0) return string.Empty;
+        if (hasStates) return FormattableString.Invariant($"{unknown} of {known + unknown} parts could be several of the ledger's, or lie in files without marks and ledger; the percentages leave them out.");
         return known == 0
             ? "No layer carries a mark, so nothing says what is finished; where marks were lost, say with -DoneName what finished layers are called."
             : FormattableString.Invariant($"{unknown} of {known + unknown} parts lie in files where no layer carries a mark; the percentages leave them out.");
+    }
+
+    private string NoteLedger()
+    {
+        var notes = new List<string>();
+        if (recheck > 0) notes.Add(FormattableString.Invariant($"To be rechecked: {recheck}."));
+        if (missing > 0) notes.Add(FormattableString.Invariant($"In the ledger and no longer in the file: {missing}."));
+        return string.Join(" ", notes);
     }
 }

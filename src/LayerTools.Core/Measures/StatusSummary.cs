@@ -12,13 +12,19 @@ public sealed record StatusSummary
     /// <summary>Finished parts; null where nothing says what is finished.</summary>
     public required int? Done { get; init; }
 
-    /// <summary>Parts that are not finished; null where nothing says what is finished.</summary>
+    /// <summary>Parts that are not finished, those to be rechecked apart; null where nothing says what is finished.</summary>
     public required int? Open { get; init; }
+
+    /// <summary>Parts that were finished and have to be looked at again, by their ledgers; null without ledgers.</summary>
+    public required int? Recheck { get; init; }
+
+    /// <summary>Parts that are in a ledger and no longer in their file, which are not among <see cref="Parts"/>; null without ledgers.</summary>
+    public required int? Missing { get; init; }
 
     /// <summary>Parts in files where nothing says what is finished.</summary>
     public required int Unknown { get; init; }
 
-    /// <summary>Finished of the parts that are known to be finished or open, %, by their number; null if there are none.</summary>
+    /// <summary>Finished of the parts of which it is known whether they are, %, by their number; null if there are none.</summary>
     public required double? PercentByCount { get; init; }
 
     /// <summary>The same by painted pixels, %.</summary>

@@ -100,7 +100,7 @@ internal static class ErrorRecords
 
     private static ErrorCategory GetCategory(LayeredFileException error) => error.Kind switch
     {
-        LayeredFileErrorKind.NotALayeredFile or LayeredFileErrorKind.Truncated or LayeredFileErrorKind.Damaged or LayeredFileErrorKind.BadProfile => ErrorCategory.InvalidData,
+        LayeredFileErrorKind.NotALayeredFile or LayeredFileErrorKind.Truncated or LayeredFileErrorKind.Damaged or LayeredFileErrorKind.BadProfile or LayeredFileErrorKind.BadLedger => ErrorCategory.InvalidData,
         LayeredFileErrorKind.LimitExceeded => ErrorCategory.LimitsExceeded,
         LayeredFileErrorKind.NotSupported => ErrorCategory.NotImplemented,
         LayeredFileErrorKind.SourceChanged or LayeredFileErrorKind.EditRefused => ErrorCategory.InvalidOperation,

@@ -1,4 +1,4 @@
-namespace LayerTools.Ledgers;
+namespace LayerTools.Measures;
 
 /// <summary>How far a part is.</summary>
 public enum PartState

@@ -1,0 +1,82 @@
+using System.Text;
+using LayerTools.Deliveries;
+using LayerTools.Measures;
+using LayerTools.Model;
+
+namespace LayerTools.Ledgers;
+
+/// <summary>
+/// The parts of a file that a ledger is about, front to back, and what they hold, pending edits included: layers that are no groups, adjustments or fills, and neither backdrops,
+/// sketches nor guides by their names. Empty layers are among them, since a part may have been rubbed out.
+/// </summary>
+internal sealed class LedgerParts : IDisposable
+{
+    private readonly ContentCache contents;
+    private readonly Dictionary<Layer, PartContent> read = [];
+
+    /// <param name="file">The file.</param>
+    /// <param name="options">Which layers are no parts.</param>
+    /// <param name="cancellation">Stops the reading.</param>
+    /// <exception cref="Errors.LayeredFileException">A channel is damaged, or the file changed on disk.</exception>
+    public LedgerParts(LayerFile file, StatusOptions options, CancellationToken cancellation)
+    {
+        (File, Cancellation) = (file, cancellation);
+        HasMarks = file.GetLayers().Any(layer => layer.Mark != Mark.None);
+        Layers = [.. file.GetLayers().Where(layer => !layer.IsGroup && layer.Kind is not (LayerKind.Adjustment or LayerKind.Fill) && options.FindRole(layer) == LayerRole.Part)];
+        contents = new ContentCache(file, cancellation);
+        try
+        {
+            Take(Layers, withLooks: false);
+        }
+        catch
+        {
+            contents.Dispose();
+            throw;
+        }
+    }
+
+    public LayerFile File { get; }
+
+    public CancellationToken Cancellation { get; }
+
+    /// <summary>Whether any layer or group of the file carries a mark.</summary>
+    public bool HasMarks { get; }
+
+    public IReadOnlyList<Layer> Layers { get; }
+
+    /// <summary>What a part holds, without its look.</summary>
+    public PartContent this[Layer layer] => read[layer];
+
+    /// <summary>Whether a part holds what an entry says; where it lies does not matter.</summary>
+    public bool Holds(Layer layer, LedgerEntry entry) => read[layer].Pixels == entry.Pixels && read[layer].Mask == entry.Mask;
+
+    /// <summary>What parts look like from afar; null where that cannot be told.</summary>
+    public IReadOnlyList<PartLook?> ReadLooks(IReadOnlyList<Layer> layers)
+    {
+        Take(layers, withLooks: true);
+        return [.. layers.Select(layer => read[layer].Look)];
+    }
+
+    /// <summary>A fingerprint of all parts: their paths, what they hold and where it lies.</summary>
+    public string ReadVersion()
+    {
+        using var hash = new ContentHash();
+        foreach (var layer in Layers)
+        {
+            var content = read[layer];
+            var text = Encoding.UTF8.GetBytes($"{layer.LayerPath}\n{content.Pixels}\n{content.Mask}\n{content.Painted}");
+            hash.Add(text.Length);
+            hash.Add(text, 0, text.Length);
+        }
+
+        return hash.Complete();
+    }
+
+    public void Dispose() => contents.Dispose();
+
+    private void Take(IReadOnlyList<Layer> layers, bool withLooks)
+    {
+        contents.Read(layers, withLooks);
+        foreach (var layer in layers) read[layer] = contents[layer];
+    }
+}
