@@ -1,5 +1,6 @@
 using System.Globalization;
 using LayerTools.Checks;
+using LayerTools.Ledgers;
 using LayerTools.Measures;
 using LayerTools.Model;
 using LayerTools.Names;
@@ -99,6 +100,20 @@ public static class Views
         _ => status.Role == LayerRole.Part ? "no pixels" : status.Role.ToString().ToLowerInvariant(),
     };
 
+    /// <summary>A status with its ledger: "recheck", "missing"; what else is said without one.</summary>
+    public static string DescribeState(LedgerStatus status) => status.State is { } state && (status.IsPart || state is PartState.Missing or PartState.Recheck) ? Describe(state)
+        : status.Candidates.Length > 0 ? "several" : DescribeProgress(status);
+
+    /// <summary>How far a part is, in lower case.</summary>
+    public static string Describe(PartState state) => state.ToString().ToLowerInvariant();
+
+    /// <summary>By what a part was found in a ledger, in lower case; empty for nothing.</summary>
+    public static string Describe(LedgerEvidence evidence) => evidence == LedgerEvidence.None ? string.Empty : evidence.ToString().ToLowerInvariant();
+
+    /// <summary>"by anna, 2026-03-01 09:30 UTC".</summary>
+    public static string DescribeAuthor(string who, DateTime? when) =>
+        $"by {(who.Length == 0 ? "nobody named" : who)}{(when is { } time ? time.ToString("', 'yyyy-MM-dd HH:mm' UTC'", CultureInfo.InvariantCulture) : string.Empty)}";
+
     /// <summary>"62.5 %"; "-" where there is nothing to be a part of.</summary>
     public static string DescribePercent(double? percent) => percent is { } value ? value.ToString("0.0", CultureInfo.InvariantCulture) + " %" : "-";
 
@@ -143,13 +158,15 @@ public static class Views
     }
 
     /// <summary>A summary's note in a few words: "no marks", "no parts"; empty if the figures tell all.</summary>
-    public static string DescribeNote(StatusSummary summary) => summary switch
+    public static string DescribeNote(StatusSummary summary)
     {
-        { Parts: 0 } => "no parts",
-        { Unknown: 0 } => string.Empty,
-        _ when summary.Unknown == summary.Parts => "no marks",
-        _ => FormattableString.Invariant($"{summary.Unknown} without marks"),
-    };
+        var notes = new List<string>();
+        if (summary is { Parts: 0, Missing: null or 0 }) return "no parts";
+        if (summary.Unknown > 0) notes.Add(summary.Recheck is not null ? FormattableString.Invariant($"{summary.Unknown} not known") : summary.Unknown == summary.Parts ? "no marks" : FormattableString.Invariant($"{summary.Unknown} without marks"));
+        if (summary.Recheck > 0) notes.Add(FormattableString.Invariant($"{summary.Recheck} to recheck"));
+        if (summary.Missing > 0) notes.Add(FormattableString.Invariant($"{summary.Missing} missing"));
+        return string.Join(", ", notes);
+    }
 
     /// <summary>A name on one line: control characters become visible signs, and so do spaces at the ends, which nobody would see.</summary>
     public static string OneLine(string? name)

@@ -22,7 +22,8 @@ internal sealed class LedgerParts : IDisposable
     {
         (File, Cancellation) = (file, cancellation);
         HasMarks = file.GetLayers().Any(layer => layer.Mark != Mark.None);
-        Layers = [.. file.GetLayers().Where(layer => !layer.IsGroup && layer.Kind is not (LayerKind.Adjustment or LayerKind.Fill) && options.FindRole(layer) == LayerRole.Part)];
+        var found = Find(file, options);
+        Layers = [.. file.GetLayers().Where(found.Contains)];
         contents = new ContentCache(file, cancellation);
         try
         {
@@ -34,6 +35,10 @@ internal sealed class LedgerParts : IDisposable
             throw;
         }
     }
+
+    /// <summary>The parts of a file, without looking at what they hold.</summary>
+    public static HashSet<Layer> Find(LayerFile file, StatusOptions options) =>
+        [.. file.GetLayers().Where(layer => !layer.IsGroup && layer.Kind is not (LayerKind.Adjustment or LayerKind.Fill) && options.FindRole(layer) == LayerRole.Part)];
 
     public LayerFile File { get; }
 

@@ -25,6 +25,13 @@ internal sealed record LedgerUpdate
     /// <summary>Whether entries of parts that are no longer in the file are left out.</summary>
     public bool RemoveMissing { get; init; }
 
+    /// <summary>The time as ledgers keep it: UTC, whole seconds.</summary>
+    public static DateTime Clock()
+    {
+        var now = DateTime.UtcNow;
+        return now.AddTicks(-(now.Ticks % TimeSpan.TicksPerSecond));
+    }
+
     /// <summary>
     /// The ledger of now. Entries whose parts are in the file take on path, id, mark and what the part holds; state, note, who and when stay unless a newer mark or this update
     /// says otherwise, so that a second update changes nothing. A part that could be several entries gets none before somebody sets its state, and those entries stay as they are.

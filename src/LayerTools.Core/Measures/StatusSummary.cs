@@ -16,10 +16,10 @@ public sealed record StatusSummary
     public required int? Open { get; init; }
 
     /// <summary>Parts that were finished and have to be looked at again, by their ledgers; null without ledgers.</summary>
-    public required int? Recheck { get; init; }
+    public int? Recheck { get; init; }
 
     /// <summary>Parts that are in a ledger and no longer in their file, which are not among <see cref="Parts"/>; null without ledgers.</summary>
-    public required int? Missing { get; init; }
+    public int? Missing { get; init; }
 
     /// <summary>Parts in files where nothing says what is finished.</summary>
     public required int Unknown { get; init; }

@@ -1,5 +1,6 @@
 using System.Management.Automation;
 using LayerTools.Errors;
+using LayerTools.Ledgers;
 using LayerTools.Model;
 using LayerTools.Names;
 using LayerTools.Profiles;
@@ -20,6 +21,10 @@ internal static class ErrorRecords
         new ItemNotFoundException($"{reference}: There is no profile of this name, and no such file. {string.Join(" and ", LayerProfiles.Shipped.Select(profile => $"'{profile.Name}'"))} ship with the module; " +
             $"others are named by the path of their *{LayerProfiles.Extension} file."),
         "ProfileNotFound", ErrorCategory.ObjectNotFound, reference);
+
+    public static ErrorRecord LedgerNotFound(LayerFile file) => Create(
+        new ItemNotFoundException($"{file.Path}: There is no ledger of this file. Export-LayerLedger writes {Path.GetFileName(LayerLedger.FindPath(file.Path))} beside it; others are named with -LedgerPath."),
+        "LedgerNotFound", ErrorCategory.ObjectNotFound, file);
 
     public static ErrorRecord PathUnusable(string path, Exception error) => Create(
         new ArgumentException($"{path}: This path cannot be used: {error.Message}", error), "PathUnusable", ErrorCategory.InvalidArgument, path);
