@@ -14,11 +14,13 @@
         'ConvertTo-RigFile'
         'Copy-LayerMirror'
         'Export-LayerImage'
+        'Export-LayerLedger'
         'Export-LayerSheet'
         'Format-LayerTree'
         'Get-Layer'
         'Get-LayerFile'
         'Get-LayerStatus'
+        'Import-LayerLedger'
         'Measure-LayerCover'
         'Measure-LayerStatus'
         'Measure-LayerSymmetry'
@@ -33,6 +35,7 @@
         'Set-Layer'
         'Set-LayerCanvas'
         'Set-LayerOrder'
+        'Set-LayerStatus'
         'Test-LayerFile'
     )
     FunctionsToExport = @()

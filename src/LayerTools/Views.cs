@@ -107,12 +107,20 @@ public static class Views
     /// <summary>How far a part is, in lower case.</summary>
     public static string Describe(PartState state) => state.ToString().ToLowerInvariant();
 
-    /// <summary>By what a part was found in a ledger, in lower case; empty for nothing.</summary>
-    public static string Describe(LedgerEvidence evidence) => evidence == LedgerEvidence.None ? string.Empty : evidence.ToString().ToLowerInvariant();
+    /// <summary>By what a part was found in a ledger, in lower case, or what it could be; empty for nothing.</summary>
+    public static string DescribeMatch(LedgerStatus status) => status.MatchedBy switch
+    {
+        LedgerEvidence.None => string.Empty,
+        LedgerEvidence.Ambiguous => OneLine($"perhaps {status.Candidates}"),
+        var evidence => evidence.ToString().ToLowerInvariant(),
+    };
+
+    /// <summary>"2026-03-01 09:30"; empty where the time is not known.</summary>
+    public static string DescribeTime(DateTime? time) => time?.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? string.Empty;
 
     /// <summary>"by anna, 2026-03-01 09:30 UTC".</summary>
     public static string DescribeAuthor(string who, DateTime? when) =>
-        $"by {(who.Length == 0 ? "nobody named" : who)}{(when is { } time ? time.ToString("', 'yyyy-MM-dd HH:mm' UTC'", CultureInfo.InvariantCulture) : string.Empty)}";
+        $"by {(who.Length == 0 ? "nobody named" : who)}{(when is null ? string.Empty : $", {DescribeTime(when)} UTC")}";
 
     /// <summary>"62.5 %"; "-" where there is nothing to be a part of.</summary>
     public static string DescribePercent(double? percent) => percent is { } value ? value.ToString("0.0", CultureInfo.InvariantCulture) + " %" : "-";

@@ -37,7 +37,7 @@ internal static class LedgerText
         ["path"] = entry.LayerPath,
         ["id"] = entry.Id,
         ["state"] = JsonWords.Of(entry.State),
-        ["mark"] = Enum.IsDefined(typeof(Mark), entry.Mark) ? JsonWords.Of(entry.Mark) : (int)entry.Mark,
+        ["mark"] = entry.Mark is >= Mark.None and <= Mark.Gray ? JsonWords.Of(entry.Mark) : (int)entry.Mark,
         ["note"] = entry.Note,
         ["who"] = entry.Who,
         ["when"] = entry.When?.ToString(TimeForm, CultureInfo.InvariantCulture),

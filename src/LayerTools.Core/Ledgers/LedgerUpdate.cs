@@ -1,4 +1,3 @@
-using LayerTools.Deliveries;
 using LayerTools.Measures;
 using LayerTools.Model;
 

@@ -58,7 +58,11 @@ public abstract class LayerStatusCommand : LayerSelectionCommand, IDisposable
     private protected CancellationToken Cancellation => stopping.Token;
 
     /// <summary>Frees what stops the work.</summary>
-    public void Dispose() => stopping.Dispose();
+    public void Dispose()
+    {
+        stopping.Dispose();
+        GC.SuppressFinalize(this);
+    }
 
     /// <inheritdoc/>
     protected override void StopProcessing() => stopping.Cancel();
