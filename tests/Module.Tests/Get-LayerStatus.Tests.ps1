@@ -56,8 +56,8 @@ Describe 'Get-LayerStatus' {
         $plain = Get-LayerFile $path | Rename-Layer -LayerNumber 7 -NewName Face | Remove-Layer -Name Body
         $status = $plain | Get-LayerStatus -Ledger
         $status | ForEach-Object { "$($_.LayerNumber) $($_.LayerPath) $($_.State) $($_.MatchedBy) $($_.Done)" } | Should -Be @(
-            '3 Figure/Arm L/Arm L Open Path False', '6 Figure/Head/Eye L/Eye L Open Path False', '7 Figure/Head/Face Done Id True', '0 Figure/Body Missing None ')
-        $status | Out-String -Width 120 | Should -Match '7\s+Figure/Head/Face\s+done\s+id'
+            '3 Figure/Arm L/Arm L Open Path False', '6 Figure/Head/Eye L/Eye L Open Path False', '7 Figure/Head/Face Done Fingerprint True', '0 Figure/Body Missing None ')
+        $status | Out-String -Width 120 | Should -Match '7\s+Figure/Head/Face\s+done\s+fingerprint'
         $status | Out-String -Width 120 | Should -Match '\n\s+Figure/Body\s+missing'
         ($plain | Get-LayerStatus -Ledger -Name Face).State | Should -Be 'Done'
         ($plain | Get-LayerStatus)[0].PSObject.Properties.Name | Should -Not -Contain 'MatchedBy'

@@ -12,7 +12,6 @@ namespace LayerTools.Ledgers;
 internal sealed class LedgerParts : IDisposable
 {
     private readonly ContentCache contents;
-    private readonly Dictionary<Layer, PartContent> read = [];
 
     /// <param name="file">The file.</param>
     /// <param name="options">Which layers are no parts.</param>
@@ -27,7 +26,7 @@ internal sealed class LedgerParts : IDisposable
         contents = new ContentCache(file, cancellation);
         try
         {
-            Take(Layers, withLooks: false);
+            contents.Read(Layers, withLooks: false);
         }
         catch
         {
@@ -50,16 +49,16 @@ internal sealed class LedgerParts : IDisposable
     public IReadOnlyList<Layer> Layers { get; }
 
     /// <summary>What a part holds, without its look.</summary>
-    public PartContent this[Layer layer] => read[layer];
+    public PartContent this[Layer layer] => contents[layer];
 
     /// <summary>Whether a part holds what an entry says; where it lies does not matter.</summary>
-    public bool Holds(Layer layer, LedgerEntry entry) => read[layer].Pixels == entry.Pixels && read[layer].Mask == entry.Mask;
+    public bool Holds(Layer layer, LedgerEntry entry) => contents[layer].Pixels == entry.Pixels && contents[layer].Mask == entry.Mask;
 
     /// <summary>What parts look like from afar; null where that cannot be told.</summary>
     public IReadOnlyList<PartLook?> ReadLooks(IReadOnlyList<Layer> layers)
     {
-        Take(layers, withLooks: true);
-        return [.. layers.Select(layer => read[layer].Look)];
+        contents.Read(layers, withLooks: true);
+        return [.. layers.Select(layer => contents[layer].Look)];
     }
 
     /// <summary>A fingerprint of all parts: their paths, what they hold and where it lies.</summary>
@@ -68,7 +67,7 @@ internal sealed class LedgerParts : IDisposable
         using var hash = new ContentHash();
         foreach (var layer in Layers)
         {
-            var content = read[layer];
+            var content = contents[layer];
             var text = Encoding.UTF8.GetBytes($"{layer.LayerPath}\n{content.Pixels}\n{content.Mask}\n{content.Painted}");
             hash.Add(text.Length);
             hash.Add(text, 0, text.Length);
@@ -78,10 +77,4 @@ internal sealed class LedgerParts : IDisposable
     }
 
     public void Dispose() => contents.Dispose();
-
-    private void Take(IReadOnlyList<Layer> layers, bool withLooks)
-    {
-        contents.Read(layers, withLooks);
-        foreach (var layer in layers) read[layer] = contents[layer];
-    }
 }
