@@ -11,6 +11,7 @@
     DotNetFrameworkVersion = '4.7.2'
     FormatsToProcess = @('LayerTools.Format.ps1xml')
     CmdletsToExport = @(
+        'Compare-LayerFile'
         'ConvertTo-RigFile'
         'Copy-LayerMirror'
         'Export-LayerImage'

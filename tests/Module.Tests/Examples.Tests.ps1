@@ -15,6 +15,8 @@ Describe 'Examples' {
     BeforeEach {
         $folder = Join-Path $TestDrive ([guid]::NewGuid())
         Copy-Fixture groups-nested (Join-Path $folder 'hero.psd') > $null
+        Copy-Fixture groups-nested (Join-Path $folder 'before/hero.psd') > $null
+        Copy-Fixture ag-text (Join-Path $folder 'before/anna.psd') > $null
         Copy-Fixture groups-nested (Join-Path $folder 'incoming/anna.psd') > $null
         Copy-Fixture ag-marks-and-locks (Join-Path $folder 'incoming/ben.psd') > $null
         Copy-Fixture canvas-odd-width (Join-Path $folder 'incoming/chris.psd') > $null
@@ -27,7 +29,7 @@ Describe 'Examples' {
 
     It '<Name>, example <Number>: <Code>' -ForEach $examples {
         $output = & ([scriptblock]::Create("`$ErrorActionPreference = 'Stop'; `$WarningPreference = 'SilentlyContinue'; $Code"))
-        if ($Code -notmatch '-WhatIf|Export-|Set-Content|\$_\.Width -eq 0|Width % 2') { $output | Should -Not -BeNullOrEmpty }
+        if ($Code -notmatch '-WhatIf|-Picture|Export-|Set-Content|\$_\.Width -eq 0|Width % 2') { $output | Should -Not -BeNullOrEmpty }
         foreach ($original in $originals) {
             if ($Code -match '-InPlace' -and $original.Path -like '*hero.psd') { continue }
             (Get-FileHash -LiteralPath $original.Path).Hash | Should -Be $original.Hash -Because 'originals are only touched with -InPlace'

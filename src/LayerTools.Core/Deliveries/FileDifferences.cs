@@ -86,7 +86,7 @@ internal sealed class FileDifferences(ContentCache oldContents, ContentCache new
             HeightPercent = content?.Percent is { } sizes ? Math.Round(sizes.Height, 1) : null,
             RepaintedPercent = content?.Pixels is { } pixels ? Math.Round(100 * pixels.Share, 2) : null,
             LargestDifference = content?.Pixels?.Largest,
-            ChangedBox = content?.Pixels?.Box,
+            ChangedBox = content?.Pixels is { Box.IsEmpty: false } changed ? changed.Box : null,
             MatchedBy = match.Evidence,
             FilePath = @new.Path,
             ReferencePath = old.Path,

@@ -87,9 +87,7 @@ internal sealed record PixelDifference(int Right, int Down, long Differing, long
         {
             var (a, b) = (alpha[x], otherAlpha[x]);
             if ((a | b) == 0 || (a == b && red[x] == otherRed[x] && green[x] == otherGreen[x] && blue[x] == otherBlue[x])) continue;
-            var difference = Math.Max(
-                Math.Max(Difference(red[x], a, otherRed[x], b), Difference(green[x], a, otherGreen[x], b)),
-                Math.Max(Difference(blue[x], a, otherBlue[x], b), Math.Abs(a - b)));
+            var difference = Of(one, two, x);
             if (difference == 0) continue;
             differing++;
             largest = Math.Max(largest, difference);
@@ -98,6 +96,15 @@ internal sealed record PixelDifference(int Right, int Down, long Differing, long
         }
 
         return (first, last);
+    }
+
+    /// <summary>The largest difference of a premultiplied channel of one pixel, 0 to 255.</summary>
+    public static int Of(PlacedRows one, PlacedRows two, int x)
+    {
+        var (a, b) = (one.Opacity[x], two.Opacity[x]);
+        return Math.Max(
+            Math.Max(Difference(one.Color(0)[x], a, two.Color(0)[x], b), Difference(one.Color(1)[x], a, two.Color(1)[x], b)),
+            Math.Max(Difference(one.Color(2)[x], a, two.Color(2)[x], b), Math.Abs(a - b)));
     }
 
     private static int Difference(byte color, byte alpha, byte otherColor, byte otherAlpha) => Math.Abs(Multiply(color, alpha) - Multiply(otherColor, otherAlpha));

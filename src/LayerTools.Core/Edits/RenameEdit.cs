@@ -48,6 +48,11 @@ public sealed class RenameEdit : LayerEdit
     public static RenameEdit ByList(IEnumerable<RenameEntry> entries, bool reverse = false, RenameOptions? options = null) =>
         new(new ListedNames(entries, reverse), options, allowDuplicate: reverse);
 
+    /// <summary>The names that layers had in an older delivery. Those that were not found, or that could be one of two, keep their names; of the latter a warning tells.</summary>
+    /// <param name="recovery">What was found.</param>
+    /// <param name="options">Duplicates; null for none.</param>
+    public static RenameEdit ByRecovery(NameRecovery recovery, RenameOptions? options = null) => new(new RecoveredNames(recovery), options);
+
     /// <inheritdoc/>
     public override EditPlan Plan(LayerFile file, IReadOnlyList<Layer> layers)
     {

@@ -9,6 +9,7 @@ namespace LayerTools.Binding;
 internal sealed record LayerFileReference(string Path, LayerFile? File)
 {
     /// <summary>Reads the file unless it was read.</summary>
+    /// <param name="limits">Limits of reading; null for the usual ones.</param>
     /// <exception cref="Errors.LayeredFileException">The file cannot be read.</exception>
-    public LayerFile Open() => File ?? LayerFiles.Read(Path, ReadLimits.Default);
+    public LayerFile Open(ReadLimits? limits = null) => File ?? LayerFiles.Read(Path, limits ?? ReadLimits.Default);
 }

@@ -1,19 +1,28 @@
+using System.Collections;
 using System.Management.Automation;
 using LayerTools.Binding;
 using LayerTools.Deliveries;
+using LayerTools.Formats;
+using LayerTools.Model;
+using LayerTools.Sheets;
 
 namespace LayerTools.Commands;
 
-/// <summary>Tells layer by layer what changed between two deliveries.</summary>
-[Cmdlet(VerbsData.Compare, "LayerFile")]
-[OutputType(typeof(LayerDifference))]
+/// <summary>Tells layer by layer what changed between two deliveries, or shows what was repainted.</summary>
+[Cmdlet(VerbsData.Compare, "LayerFile", SupportsShouldProcess = true, DefaultParameterSetName = FiguresSet)]
+[OutputType(typeof(LayerDifference), ParameterSetName = [FiguresSet])]
+[OutputType(typeof(FileInfo), ParameterSetName = [PictureSet])]
 public sealed class CompareLayerFileCommand : LayerToolsCommand, IDisposable
 {
+    private const string FiguresSet = "Figures";
+    private const string PictureSet = "Picture";
+
+    private readonly SavePlaces places = new();
     private readonly CancellationTokenSource stopping = new();
     private ThrottledProgress? progress;
-    private IReadOnlyList<LayerFileReference> references = [];
-    private bool isFolder;
-    private readonly HashSet<LayerFileReference> used = [];
+    private WatchedWork? watched;
+    private DeliveryFiles? references;
+    private ReadLimits limits = ReadLimits.Default;
 
     /// <summary>The delivery before: a layered file, its path, or a folder of files.</summary>
     [Parameter(Mandatory = true, Position = 0)]
@@ -26,20 +35,35 @@ public sealed class CompareLayerFileCommand : LayerToolsCommand, IDisposable
     public object[] Difference { get; set; } = [];
 
     /// <summary>Leaves out the layers that are the same.</summary>
-    [Parameter]
+    [Parameter(ParameterSetName = FiguresSet)]
     public SwitchParameter ExcludeSame { get; set; }
 
-    /// <summary>Frees what stops the work.</summary>
+    /// <summary>The folder to write a picture to for each layer that was repainted, instead of telling figures.</summary>
+    [Parameter(Mandatory = true, ParameterSetName = PictureSet)]
+    [ValidateNotNullOrEmpty]
+    public string Picture { get; set; } = string.Empty;
+
+    /// <summary>Overwrites pictures that exist.</summary>
+    [Parameter(ParameterSetName = PictureSet)]
+    public SwitchParameter Force { get; set; }
+
+    /// <summary>Limits to raise for large files: Layers, GroupDepth, MemoryMegabytes.</summary>
+    [Parameter]
+    [ValidateNotNull]
+    public Hashtable? Limit { get; set; }
+
+    /// <summary>Frees what stops the work; writes nothing.</summary>
     public void Dispose() => stopping.Dispose();
 
     /// <inheritdoc/>
     protected override void BeginProcessing()
     {
         progress = new ThrottledProgress(this, "Comparing layered files");
+        watched = new WatchedWork(progress, stopping);
         try
         {
-            references = LayerFileArgument.Find(this, Reference);
-            isFolder = LayerFileArgument.IsFolder(this, Reference);
+            if (Limit is not null) limits = ReadLimitsTable.Parse(Limit);
+            references = DeliveryFiles.Find(this, Reference);
         }
         catch (RefusedException refused)
         {
@@ -62,7 +86,7 @@ public sealed class CompareLayerFileCommand : LayerToolsCommand, IDisposable
     protected override void EndProcessing()
     {
         ThrowIfStopping();
-        foreach (var left in references.Where(reference => !used.Contains(reference))) WriteWarning($"{left.Path}: Nothing was compared with it.");
+        foreach (var left in references!.Unused) WriteWarning($"{left.Path}: Nothing was compared with it.");
         progress?.Complete();
     }
 
@@ -71,34 +95,30 @@ public sealed class CompareLayerFileCommand : LayerToolsCommand, IDisposable
 
     private void Compare(LayerFileReference now)
     {
-        if (FindReference(now) is not { } before)
+        if (references!.Take(now.Path) is not { } before)
         {
             WriteWarning($"{now.Path}: There is no file of this name among those before, so it is new as a whole.");
             return;
         }
 
-        used.Add(before);
-        progress!.Report(System.IO.Path.GetFileName(now.Path));
-        DeliveryComparison comparison;
-        try
+        var name = System.IO.Path.GetFileName(now.Path);
+        var (old, @new, comparison) = watched!.Wait(name, () =>
         {
-            comparison = DeliveryComparer.Compare(before.Open(), now.Open(), stopping.Token);
-        }
-        catch (OperationCanceledException)
-        {
-            throw new PipelineStoppedException();
-        }
-
-        WriteWarnings(System.IO.Path.GetFileName(now.Path), comparison.Warnings);
-        WriteObject(comparison.Differences.Where(difference => !ExcludeSame || difference.Change != LayerChange.Same), enumerateCollection: true);
+            var (one, two) = (before.Open(limits), now.Open(limits));
+            return (one, two, DeliveryComparer.Compare(one, two, stopping.Token));
+        });
+        WriteWarnings(name, comparison.Warnings);
+        if (ParameterSetName == PictureSet) Draw(old, @new, comparison.Differences);
+        else WriteObject(comparison.Differences.Where(difference => !ExcludeSame || difference.Change != LayerChange.Same), enumerateCollection: true);
     }
 
-    /// <summary>The only file there is, else the one of the same name, be it a PSD or a PSB.</summary>
-    private LayerFileReference? FindReference(LayerFileReference now)
+    private void Draw(LayerFile old, LayerFile @new, IReadOnlyList<LayerDifference> differences)
     {
-        if (references.Count == 1 && !isFolder) return references[0];
-        return references.FirstOrDefault(reference => IsNamed(reference, now, System.IO.Path.GetFileName)) ?? references.FirstOrDefault(reference => IsNamed(reference, now, System.IO.Path.GetFileNameWithoutExtension));
+        var folder = System.IO.Path.Combine(PathResolver.ResolveLiteral(this, Picture), System.IO.Path.GetFileNameWithoutExtension(@new.Name));
+        var count = DifferencePictures.List(@new, differences, folder).Count;
+        if (count == 0) return;
+        places.Claim(folder, @new);
+        if (!ShouldProcess(folder, FormattableString.Invariant($"Write {count} picture(s) of what was repainted in {@new.Path}"))) return;
+        foreach (var path in watched!.Wait(@new.Name, () => DifferencePictures.Write(old, @new, differences, folder, Force, stopping.Token))) WriteFile(path);
     }
-
-    private static bool IsNamed(LayerFileReference one, LayerFileReference other, Func<string, string?> part) => string.Equals(part(one.Path), part(other.Path), StringComparison.OrdinalIgnoreCase);
 }

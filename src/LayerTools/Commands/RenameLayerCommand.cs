@@ -10,19 +10,23 @@ using LayerTools.Profiles;
 
 namespace LayerTools.Commands;
 
-/// <summary>Renames layers by a pattern, a name, a script block, a list or the form that a profile wants.</summary>
+/// <summary>Renames layers by a pattern, a name, a script block, a list, an older delivery or the form that a profile wants.</summary>
 [Cmdlet(VerbsCommon.Rename, "Layer", SupportsShouldProcess = true, ConfirmImpact = ConfirmImpact.Low, DefaultParameterSetName = MatchSet)]
-[OutputType(typeof(LayerFile), typeof(Layer), typeof(RenamePreview), typeof(NormalizePreview))]
-public sealed class RenameLayerCommand : MarkedLayerEditCommand
+[OutputType(typeof(LayerFile), typeof(Layer), typeof(RenamePreview), typeof(NormalizePreview), typeof(RecoveryPreview))]
+public sealed class RenameLayerCommand : MarkedLayerEditCommand, IDisposable
 {
     private const string MatchSet = "Match";
     private const string NewNameSet = "NewName";
     private const string MapSet = "Map";
     private const string NormalizeSet = "Normalize";
+    private const string LikeSet = "Like";
 
     private readonly List<(LayerFile File, IReadOnlyList<Layer> Layers)> waiting = [];
     private IReadOnlyList<RenameEntry> entries = [];
     private NormalizeEdit? normalizing;
+    private readonly CancellationTokenSource stopping = new();
+    private DeliveryFiles? deliveries;
+    private NameRecovery? recovery;
     private RenameOptions options = new();
 
     /// <summary>A .NET regular expression; only names that match are changed.</summary>
@@ -84,18 +88,27 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
     [Parameter(ParameterSetName = NormalizeSet)]
     public SwitchParameter Consistent { get; set; }
 
+    /// <summary>An older delivery, whose names the layers get that are found again: a layered file, its path, or a folder with a file of the same name.</summary>
+    [Parameter(Mandatory = true, ParameterSetName = LikeSet)]
+    [ValidateNotNull]
+    public object Like { get; set; } = string.Empty;
+
     /// <summary>Lets layers of one group share a name.</summary>
     [Parameter(ParameterSetName = MatchSet)]
     [Parameter(ParameterSetName = NewNameSet)]
     [Parameter(ParameterSetName = MapSet)]
+    [Parameter(ParameterSetName = LikeSet)]
     public SwitchParameter AllowDuplicate { get; set; }
 
-    /// <summary>Gives path, old and new name of each layer that would change, with -Normalize also how sure that is and why, and changes nothing.</summary>
+    /// <summary>Gives path, old and new name of each layer that would change, with -Normalize and -Like also how sure that is and why, and changes nothing.</summary>
     [Parameter]
     public SwitchParameter Preview { get; set; }
 
     /// <inheritdoc/>
     private protected override string Action => "Rename layers";
+
+    /// <summary>Frees what stops the work.</summary>
+    public void Dispose() => stopping.Dispose();
 
     /// <inheritdoc/>
     protected override void BeginProcessing()
@@ -106,6 +119,7 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
             if (ParameterSetName == MapSet) entries = RenameMap.Read(this, Map);
             // A pattern that is none is the command's fault, not that of each file.
             if (ParameterSetName == MatchSet) CreateEdit(null);
+            if (ParameterSetName == LikeSet) deliveries = DeliveryFiles.Find(this, Like);
             if (Normalize) normalizing = new NormalizeEdit(Naming);
         }
         catch (LayeredFileException error)
@@ -124,6 +138,7 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
         MatchSet => RenameEdit.ByPattern(Match, Replacement, CaseSensitive, options),
         MapSet => RenameEdit.ByList(entries, Reverse, options),
         NormalizeSet => normalizing!,
+        LikeSet => RenameEdit.ByRecovery(recovery = Recover(file!), options),
         _ => RenameEdit.ByFunction((layer, _) => CreateName(layer), options),
     };
 
@@ -133,11 +148,12 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
         if (!Preview) return base.Edit(file, layers);
         var plan = CreateEdit(file).Plan(file, layers);
         WriteWarnings(file.Name, plan.Warnings);
-        WriteObject(normalizing is null
-            ? plan.Steps.Select(step => new RenamePreview(step, file.Path))
-            : normalizing.Explain(file, layers).Where(row => row.New != row.Layer.Name).Select(row => new NormalizePreview(row, file.Path)), enumerateCollection: true);
+        WriteObject(Describe(plan, file, layers), enumerateCollection: true);
         return [];
     }
+
+    /// <inheritdoc/>
+    protected override void StopProcessing() => stopping.Cancel();
 
     /// <inheritdoc/>
     private protected override void ProcessFile(LayerFile file)
@@ -182,6 +198,26 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
     private protected override void WriteResult(LayerFile file)
     {
         if (!Preview) base.WriteResult(file);
+    }
+
+    private IEnumerable<RenamePreview> Describe(EditPlan plan, LayerFile file, IReadOnlyList<Layer> layers)
+    {
+        if (normalizing is not null) return normalizing.Explain(file, layers).Where(row => row.New != row.Layer.Name).Select(row => new NormalizePreview(row, file.Path));
+        if (recovery is not null) return recovery.Explain(layers).Where(row => row.Old != row.Layer.Name).Select(row => new RecoveryPreview(row, file.Path));
+        return plan.Steps.Select(step => new RenamePreview(step, file.Path));
+    }
+
+    private NameRecovery Recover(LayerFile file)
+    {
+        if (deliveries!.Take(file.Path) is not { } before) throw new RefusedException(ErrorRecords.BadArgument("NoReference", $"{file.Path}: There is no file of this name in {Like}. Name the older file itself.", file));
+        try
+        {
+            return NameRecovery.Find(before.Open(), file, stopping.Token);
+        }
+        catch (OperationCanceledException)
+        {
+            throw new PipelineStoppedException();
+        }
     }
 
     private NamingStyle Naming => (Profile ?? LayerProfiles.Default).Naming;
