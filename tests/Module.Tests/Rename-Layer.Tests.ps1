@@ -295,4 +295,40 @@ Describe 'Rename-Layer' {
             $file.PendingCount | Should -Be 0
         }
     }
+
+    Context '-Like' {
+        BeforeEach {
+            $names = ($file | Get-Layer).Name
+            $file | Rename-Layer -NewName 'Layer {n}' -Number > $null
+        }
+
+        It 'gives layers and groups the names of an older delivery' {
+            $result = Get-Streams { $file | Rename-Layer -Like (Copy-Fixture groups-nested (Join-Path $TestDrive 'older/hero.psd')) }
+            [object]::ReferenceEquals($result.Output[0], $file) | Should -BeTrue
+            ($file | Get-Layer).Name | Should -Be $names
+        }
+
+        It 'takes a file that was read, and a folder with one of the same name' {
+            $older = Copy-Fixture groups-nested (Join-Path $TestDrive 'older/hero.psd')
+            ($file | Get-Layer -LayerNumber 8 | Rename-Layer -Like (Get-LayerFile $older)).Name | Should -Be 'Body'
+            $file | Rename-Layer -Like (Split-Path $older) > $null
+            ($file | Get-Layer).Name | Should -Be $names
+        }
+
+        It 'shows with -Preview how each was found, and changes nothing' {
+            $older = Copy-Fixture groups-nested (Join-Path $TestDrive 'older/hero.psd')
+            $rows = @($file | Rename-Layer -Like $older -Preview)
+            $rows.Count | Should -Be 8
+            ($rows[7].Old, $rows[7].New, "$($rows[7].MatchedBy)", $rows[7].Certainty) | Should -Be 'Layer 8', 'Body', 'Fingerprint', 100
+            $rows[7].Why | Should -BeLike 'It holds the same pixels as*'
+            $rows | Out-String -Width 120 | Should -Match 'No\s+Now\s+Before\s+Found by\s+Sure %\s+Why'
+            ($file | Get-Layer -LayerNumber 8).Name | Should -Be 'Layer 8'
+        }
+
+        It 'has an error where there is no older file' {
+            { $file | Rename-Layer -Like (Join-Path $TestDrive 'nothing.psd') } | Should -Throw '*no such file*'
+            Copy-Fixture ag-text (Join-Path $TestDrive 'others/nora.psd') > $null
+            (Get-Streams { $file | Rename-Layer -Like (Join-Path $TestDrive 'others') }).Errors[0].ToString() | Should -BeLike '*no file of this name*'
+        }
+    }
 }

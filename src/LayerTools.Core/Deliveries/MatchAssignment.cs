@@ -79,8 +79,8 @@ internal sealed class MatchAssignment
             var (own, taker) = (columnOf[row], rowOf[column]);
             var now = Cost(row, own) + Cost(taker, column);
             if (cost + Cost(taker, own) - now >= MatchScore.Undecided) continue;
-            if (own >= 0) rivals[row] ??= news[column].Layer;
             if (taker >= 0) rivals[taker] ??= olds[row].Layer;
+            if (own >= 0) rivals[row] ??= taker >= 0 ? olds[taker].Layer : news[column].Layer;
         }
 
         return rivals;
