@@ -2,6 +2,7 @@ BeforeAll {
     Import-Module "$PSScriptRoot/Support/Samples.psm1" -Force
     Copy-Fixture groups-nested (Join-Path $TestDrive 'hero.psd') > $null
     Copy-Fixture names-empty-and-spaces (Join-Path $TestDrive 'odd.psd') > $null
+    Set-Content -LiteralPath (Join-Path $TestDrive 'left.layerledger.json'), (Join-Path $TestDrive 'left.json') -Value '{}'
     Push-Location -LiteralPath $TestDrive
 
     function Complete([string] $Line) { @((TabExpansion2 $Line $Line.Length).CompletionMatches.CompletionText) }
@@ -24,6 +25,8 @@ Describe 'Completion' {
         @{ Line = 'Get-Layer hero.psd -Side '; Expected = 'Left', 'None', 'Right' }
         @{ Line = 'Get-LayerFile hero.psd | Set-Layer -Mark g'; Expected = 'Gray', 'Green' }
         @{ Line = 'Get-LayerFile hero.psd | Export-LayerImage parts -Name Bo'; Expected = @("'Body'") }
+        @{ Line = 'Get-LayerFile hero.psd | Import-LayerLedger -LedgerPath le'; Expected = @("./left.layerledger.json") }
+        @{ Line = 'Get-LayerFile hero.psd | Set-LayerStatus '; Expected = 'Done', 'Open', 'Recheck' }
         @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -Name Bo'; Expected = @("'Body'") }
         @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -Background c'; Expected = @('checker') }
         @{ Line = 'Get-LayerFile hero.psd | ConvertTo-RigFile -Keep Bo'; Expected = @("'Body'") }

@@ -53,6 +53,17 @@ Describe 'Export-LayerLedger' {
         $result.Errors[0].FullyQualifiedErrorId | Should -BeLike 'DestinationTaken*'
     }
 
+    It 'never writes over a layered file, or anything else that is no ledger' {
+        $hash = (Get-FileHash -LiteralPath $file.Path).Hash
+        $result = Get-Streams { $file | Export-LayerLedger -Destination $file.Path }
+        $result.Errors[0].FullyQualifiedErrorId | Should -BeLike 'NotALedger*'
+        (Get-FileHash -LiteralPath $file.Path).Hash | Should -Be $hash
+        $settings = Join-Path $folder 'settings.json'
+        Set-Content -LiteralPath $settings -Value '{ "theme": "dark" }'
+        (Get-Streams { $file | Set-LayerStatus Done -LedgerPath $settings }).Errors[0].FullyQualifiedErrorId | Should -BeLike 'BadLedger*'
+        Get-Content -LiteralPath $settings | Should -Be '{ "theme": "dark" }'
+    }
+
     It 'writes nothing with -WhatIf' {
         $file | Export-LayerLedger -WhatIf | Should -BeNullOrEmpty
         $ledger | Should -Not -Exist

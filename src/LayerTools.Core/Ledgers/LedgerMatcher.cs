@@ -1,4 +1,5 @@
 using System.Globalization;
+using LayerTools.Images;
 using LayerTools.Model;
 
 namespace LayerTools.Ledgers;
@@ -27,7 +28,7 @@ internal sealed class LedgerMatcher
         do
         {
             known = matches.Count;
-            MatchBy(LedgerEvidence.Path, entry => entry.LayerPath, layer => layer.LayerPath);
+            MatchBy(LedgerEvidence.Path, entry => entry.LayerPath, layer => WellFormed.Of(layer.LayerPath));
             if (TellWhetherIdsAgree()) MatchBy(LedgerEvidence.Id, entry => Spell(entry.Id), layer => Spell(layer.Id));
             MatchBy(LedgerEvidence.Fingerprint, entry => entry.Pixels.Length == 0 ? null : Spell(entry.Pixels, entry.Mask, entry.Painted),
                 layer => parts[layer].IsEmpty ? null : Spell(parts[layer].Pixels, parts[layer].Mask, parts[layer].Painted));

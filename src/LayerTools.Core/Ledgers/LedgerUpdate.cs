@@ -1,3 +1,4 @@
+using LayerTools.Images;
 using LayerTools.Measures;
 using LayerTools.Model;
 
@@ -54,7 +55,8 @@ internal sealed record LedgerUpdate
         var isSet = saysMark || Chosen.Contains(layer);
         return new LedgerEntry
         {
-            LayerPath = layer.LayerPath,
+            // Names can hold halves of surrogate pairs, which the ledger's UTF-8 cannot.
+            LayerPath = WellFormed.Of(layer.LayerPath),
             Id = layer.Id,
             Pixels = parts[layer].Pixels,
             Mask = parts[layer].Mask,

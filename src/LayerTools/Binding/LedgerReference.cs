@@ -14,11 +14,14 @@ internal static class LedgerReference
     /// <param name="command">The cmdlet.</param>
     /// <param name="destination">A file, if it has an extension and is no folder; else a folder; null for beside the layered file.</param>
     /// <param name="file">The layered file.</param>
+    /// <exception cref="RefusedException">It ends like another kind of file.</exception>
     public static string Locate(PSCmdlet command, string? destination, LayerFile file)
     {
         if (destination is null) return LayerLedger.FindPath(file.Path);
         var path = PathResolver.ResolveLiteral(command, destination);
-        return Path.GetExtension(path).Length > 0 && !Directory.Exists(path) ? Path.GetFullPath(path) : Path.GetFullPath(FindIn(path, file));
+        if (Path.GetExtension(path).Length == 0 || Directory.Exists(path)) return Path.GetFullPath(FindIn(path, file));
+        if (Path.GetExtension(path).Equals(".json", StringComparison.OrdinalIgnoreCase)) return Path.GetFullPath(path);
+        throw new RefusedException(ErrorRecords.BadArgument("NotALedger", $"{path}: Ledgers are written as JSON. Let the path end in {LayerLedger.Extension}, or make the folder of this name first.", path));
     }
 
     /// <summary>The ledgers of a file. Of folders, those that have one for it.</summary>

@@ -181,6 +181,16 @@ public class LedgerJoinTests
     }
 
     [Fact]
+    public void Names_that_are_no_text_go_there_and_back()
+    {
+        var file = ModelBuilder.File("/figures/odd.psd", 200, 100, Eye("eye \ud83d", 10), Eye("eye \ud83e", 120));
+        var ledger = Update(file, new LedgerUpdate { Now = Monday, Chosen = new HashSet<Layer>(file.GetChildren()), State = PartState.Done });
+        using var folder = new TemporaryFolder();
+        LedgerFile.Write(ledger, folder["odd.layerledger.json"]);
+        Assert.All(Join(file, LedgerFile.Read(folder["odd.layerledger.json"])).Rows, row => Assert.Equal(PartState.Done, row.State));
+    }
+
+    [Fact]
     public void The_same_state_gives_the_same_ledger()
     {
         var (file, ledger) = CreateMarked();
