@@ -119,8 +119,10 @@ function Get-Notice([string] $PackageFolder) {
         $files = @(Get-Item -Path (Join-Path $PSScriptRoot "Module/Licenses/$($metadata.license.InnerText).txt"))
     }
 
+    # Not every package says whose copyright it is; all name their authors.
+    $owner = ($metadata['copyright'] ?? $metadata['authors']).InnerText
     [pscustomobject]@{
-        Title = "$($metadata.id) $($metadata.version), $($metadata.copyright) $($metadata.projectUrl)"
+        Title = "$($metadata.id) $($metadata.version), $owner $($metadata.projectUrl)"
         Text = ($files | ForEach-Object { (Get-Content -LiteralPath $_.FullName -Raw).TrimEnd() }) -join "`n`n"
     }
 }

@@ -19,7 +19,8 @@ internal sealed class PartFinder(Vocabulary vocabulary)
         var taken = new HashSet<int>(Enumerable.Range(head.Start, head.Count));
         if (FindDirected(words, head, taken) is { } directed) (part, spoken) = directed;
         if (head.End < words.Count && IsOf(words[head.End])) taken.Add(head.End);
-        foreach (var same in matches.Where(match => match.Part == part)) taken.UnionWith(Enumerable.Range(same.Start, same.Count));
+        // The same once more in other words, as in two languages.
+        foreach (var same in matches.Where(match => match.Part == part && !IsSame(words, match, head))) taken.UnionWith(Enumerable.Range(same.Start, same.Count));
 
         guesses.Note(IsOwnWord(part, spoken) ? $"'{spoken}' is the part {part.Key}." : $"'{spoken}' is a word for {part.Key}.", FactorOf(part, head, spoken, words.Count));
         NoteRest(words, matches, taken, guesses);
@@ -28,6 +29,9 @@ internal sealed class PartFinder(Vocabulary vocabulary)
         List<string> Choose(Func<int, bool> isChosen) => [.. words.Where((_, i) => !taken.Contains(i) && isChosen(i))];
         return new PartFinding(part, Choose(_ => true), Choose(others.Contains), Choose(i => !others.Contains(i)));
     }
+
+    private static bool IsSame(List<string> words, PartMatch one, PartMatch two) =>
+        one.Count == two.Count && Enumerable.Range(0, one.Count).All(i => Folding.Fold(words[one.Start + i]) == Folding.Fold(words[two.Start + i]));
 
     private static bool IsOf(string word) => string.Equals(word, "of", StringComparison.OrdinalIgnoreCase);
 

@@ -51,7 +51,7 @@ public class NameReaderTests
         { "Nora’s hat", "hat", Side.None, -1, "nora’s" },
         { "Arm L R", "arm", Side.None, -1, "L R" },
         { "Hand 3D", "hand", Side.None, -1, "3D" },
-        { "Tooth 1234567890", "tooth", Side.None, -1, "1234567890" },
+        { "Tooth 1234567890", "teeth", Side.None, -1, "1234567890" },
     };
 
     private static readonly string[] Words = ["L", "R", " ", "_", "left", "Right", "左", "Arm", "腕", "2", "copy", "(", ")", "v2", "FX", "'s"];

@@ -21,7 +21,7 @@ public class VocabularyTests
         { "髪の毛 前", "hair-front" },
         { "Bangs", "hair-front" },
         { "袖の裏", "sleeve-back" },
-        { "teeth", "tooth" },
+        { "tooth", "teeth" },
         { "scarves", "scarf" },
         { "knees", "knee" },
         { "irises", "iris" },
