@@ -1,4 +1,5 @@
 using LayerTools.Model;
+using LayerTools.Profiles;
 
 namespace LayerTools.Checks;
 
@@ -20,6 +21,18 @@ internal static class Remedy
     /// <param name="layer">The layer.</param>
     /// <param name="command">The edit; the choice of the layer is put behind it, so that it has to take <c>-LiteralLayerPath</c> and <c>-LayerNumber</c>.</param>
     public static string Edit(Layer layer, string command) => Edit(layer.GetFile()!, $"{command} {Choose(layer)}");
+
+    /// <summary>The command that puts right what a rule finds, by the profile that it was asked with.</summary>
+    /// <param name="context">What was asked.</param>
+    /// <param name="rule">The id of the rule, one of those that Repair-LayerFile takes.</param>
+    public static string Repair(CheckContext context, string rule) => Edit(context.File, $"Repair-LayerFile -Rule {rule}{ProfileArgument(context.Profile)}");
+
+    /// <summary>The argument that names a profile, with a space before it; empty for the one that holds where none is named.</summary>
+    public static string ProfileArgument(LayerProfile profile)
+    {
+        if (profile.Path is { } path) return $" -Profile {Quoted.Of(path)}";
+        return profile.Name != LayerProfiles.Default.Name && LayerProfiles.FindShipped(profile.Name) is not null ? $" -Profile {Quoted.Of(profile.Name)}" : string.Empty;
+    }
 
     /// <summary>A command that shows something, and changes nothing.</summary>
     public static string Show(LayerFile file, string command) => $"Get-LayerFile -LiteralPath {Quoted.Of(file.Path)} | {command}";

@@ -1,4 +1,5 @@
 using LayerTools.Checks;
+using LayerTools.Profiles;
 using LayerTools.Tests.Support;
 using Xunit;
 
@@ -31,5 +32,16 @@ public class RemedyTests
         var file = ModelBuilder.File(ModelBuilder.Pixel("Arm"), ModelBuilder.Pixel("Arm"));
 
         Assert.Equal("-LayerNumber 2", Remedy.Choose(file.GetChildren()[1]));
+    }
+
+    [Fact]
+    public void A_repair_goes_by_the_profile_that_was_asked_with()
+    {
+        var file = ModelBuilder.File();
+        string Repair(LayerProfile profile) => Remedy.Repair(new CheckContext(file, profile, TestContext.Current.CancellationToken), "GuideOffAxis");
+
+        Assert.Contains("| Repair-LayerFile -Rule GuideOffAxis |", Repair(LayerProfiles.Default), StringComparison.Ordinal);
+        Assert.Contains("| Repair-LayerFile -Rule GuideOffAxis -Profile 'figure-ja' |", Repair(LayerProfiles.FindShipped("figure-ja")!), StringComparison.Ordinal);
+        Assert.Contains(" -Profile 'it''s.layerprofile.json' |", Repair(LayerProfiles.Default with { Path = "it's.layerprofile.json" }), StringComparison.Ordinal);
     }
 }
