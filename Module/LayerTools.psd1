@@ -18,6 +18,7 @@
         'Format-LayerTree'
         'Get-Layer'
         'Get-LayerFile'
+        'Get-LayerProfile'
         'Get-LayerStatus'
         'Measure-LayerBudget'
         'Measure-LayerCover'
@@ -27,6 +28,7 @@
         'Move-Layer'
         'New-LayerFile'
         'New-LayerGroup'
+        'New-LayerProfile'
         'Remove-Layer'
         'Rename-Layer'
         'Repair-LayerFile'
@@ -36,6 +38,7 @@
         'Set-LayerCanvas'
         'Set-LayerOrder'
         'Test-LayerFile'
+        'Test-LayerProfile'
     )
     FunctionsToExport = @()
     AliasesToExport = @()

@@ -83,6 +83,7 @@ public static class ProfileTexts
         { Parts("""{ "key": "fin", "english": "fin", "japanese": "ひれ", "zone": "legg" }""", "\"stack\": [\"leg\"]"), "$.naming.vocabulary.parts[0].zone", 1, 133, "The zone 'legg' is not in the stack", "Write 'leg'" },
         { Parts("""{ "key": "fin", "english": "fin", "japanese": "ひれ", "zone": "leg" }, { "key": "gill", "english": "gill", "japanese": "ヒレ", "zone": "leg" }"""),
             "$.naming.vocabulary.parts[1].japanese", 1, 172, "'ヒレ' is a word for 'fin' too", "" },
+        { """{ "name": "a", "naming": { "separator": "'" } }""", "$.naming.separator", 1, 41, "and that is not read as such again", "another separator" },
         { """{ "name": "a", "naming": { "longestName": 5 } }""", "$.naming.longestName", 1, 43, "Names may have 5 characters", "" },
     };
 
