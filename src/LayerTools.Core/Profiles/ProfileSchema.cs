@@ -1,7 +1,10 @@
+extern alias SchemaLibrary;
+
 using LayerTools.Checks;
 using Newtonsoft.Json.Linq;
 using NJsonSchema;
-using NJsonSchema.Validation;
+using SchemaLibrary::NJsonSchema;
+using SchemaLibrary::NJsonSchema.Validation;
 
 namespace LayerTools.Profiles;
 
