@@ -93,7 +93,10 @@ public sealed class NewLayerProfileCommand : LayerToolsCommand
         firstFile ??= System.IO.Path.GetFileNameWithoutExtension(file.Name);
     }
 
-    private void Attempt(object? target, Action work) => hasFailed |= !Try(target, work);
+    private void Attempt(object? target, Action work)
+    {
+        if (!Try(target, work)) hasFailed = true;
+    }
 
     private void Write()
     {

@@ -4,7 +4,7 @@ using LayerTools.Names;
 namespace LayerTools.Profiles.Learning;
 
 /// <summary>
-/// Which zone lies in front of which. For each two zones the pairs of their parts are counted, file by file; a zone that lies in front of more of the others comes
+/// Which zone lies in front of which. For each two zones the pairs of their parts are counted, file by file, those of a left and a right part aside; a zone that lies in front of more of the others comes
 /// first (Copeland's method), and zones that no file shows keep their place behind the one before them.
 /// </summary>
 internal sealed class StackLesson(LayerProfile basis) : Lesson
@@ -17,15 +17,20 @@ internal sealed class StackLesson(LayerProfile basis) : Lesson
 
     public override void Look(LayerFile file, IReadOnlyList<Layer> parts)
     {
-        var zones = parts.Select(part => reader.Read(part.Name).Part?.Zone).ToList();
-        total += zones.Count;
-        named += zones.Count(zone => zone is not null);
-        var inFront = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var zone in zones.OfType<string>().Where(basis.Stack.Contains))
+        var names = parts.Select(part => reader.Read(part.Name)).ToList();
+        total += names.Count;
+        named += names.Count(name => name.Part is not null);
+        var inFront = new Tally<(string Zone, Side Side)>();
+        foreach (var (zone, side) in names.Where(name => name.Part is { } part && basis.Stack.Contains(part.Zone)).Select(name => (name.Part!.Zone, name.Side)))
         {
             seen.Add(zone);
-            foreach (var front in inFront.Where(front => front.Key != zone)) pairs[(front.Key, zone)] = Count(front.Key, zone) + front.Value;
-            inFront[zone] = (inFront.TryGetValue(zone, out var count) ? count : 0) + 1;
+            // A left arm does not lie on a right one; which of them comes first tells nothing.
+            foreach (var ((front, frontSide), count) in inFront.Counts.Where(item => item.Key.Side == side || item.Key.Side == Side.None || side == Side.None).Select(item => (item.Key, item.Value)))
+            {
+                if (front != zone) pairs[(front, zone)] = Count(front, zone) + count;
+            }
+
+            inFront.Add((zone, side));
         }
     }
 
@@ -55,14 +60,17 @@ internal sealed class StackLesson(LayerProfile basis) : Lesson
 
     private void NoteMixed(List<string> order, LessonNotes notes)
     {
+        var mixed = new List<string>();
         for (var i = 0; i < order.Count; i++)
         {
             for (var j = i + 1; j < order.Count; j++)
             {
                 var (front, back) = (Count(order[i], order[j]), Count(order[j], order[i]));
-                if (5 * back > front + back) notes.NotLearned.Add($"Stack: {order[i]} and {order[j]} lie among each other.");
+                if (5 * back > front + back) mixed.Add($"{order[i]} with {order[j]}");
             }
         }
+
+        if (mixed.Count > 0) notes.NotLearned.Add($"Stack: these zones lie among each other, so that their order is not clear: {string.Join(", ", mixed)}.");
     }
 
     private int Count(string front, string back) => pairs.TryGetValue((front, back), out var count) ? count : 0;
