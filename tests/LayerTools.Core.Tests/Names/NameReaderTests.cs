@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using CsCheck;
 using LayerTools.Names;
+using LayerTools.Tests.Support;
 using Xunit;
 
 namespace LayerTools.Tests.Names;
@@ -94,6 +95,14 @@ public class NameReaderTests
     }
 
     [Fact]
+    public void UnderstandsTheNamesOfTheInventedFigure()
+    {
+        var rows = File.ReadAllLines(Path.Combine(SharedFiles.FindFolder("tests"), "Figure", "names.csv")).Skip(1).Select(line => line.Split(',')).ToList();
+        Assert.NotEmpty(rows);
+        Assert.All(rows, row => Assert.Equal(DefaultNames.IsDefault(row[0]), Reader.Read(row[0]).Part is null));
+    }
+
+    [Fact]
     public void IsLessSureTheMoreItGuesses()
     {
         var names = new[] { "Hair front L", "Bangs L", "Bangs tip L", "Bangs zorp L", "Bangs hat L", "Bangs zorp hat L", "Layer 2" };
@@ -139,7 +148,7 @@ public class NameReaderTests
     }
 
     [Fact]
-    public void SetsNoStoreByTheCulture()
+    public void ReadsTheSameInEveryCulture()
     {
         var culture = System.Globalization.CultureInfo.CurrentCulture;
         try
