@@ -17,8 +17,8 @@ internal sealed class PartFinder(Vocabulary vocabulary)
         var spoken = string.Join(" ", words.Skip(head.Start).Take(head.Count));
         var part = head.Part;
         var taken = new HashSet<int>(Enumerable.Range(head.Start, head.Count));
+        TakeJoining(words, head, taken);
         if (FindDirected(words, head, taken) is { } directed) (part, spoken) = directed;
-        if (head.End < words.Count && IsOf(words[head.End])) taken.Add(head.End);
         // The same once more in other words, as in two languages.
         foreach (var same in matches.Where(match => match.Part == part && !IsSame(words, match, head))) taken.UnionWith(Enumerable.Range(same.Start, same.Count));
 
@@ -34,6 +34,15 @@ internal sealed class PartFinder(Vocabulary vocabulary)
         one.Count == two.Count && Enumerable.Range(0, one.Count).All(i => Folding.Fold(words[one.Start + i]) == Folding.Fold(words[two.Start + i]));
 
     private static bool IsOf(string word) => string.Equals(word, "of", StringComparison.OrdinalIgnoreCase);
+
+    private static bool IsJoining(string word) => IsOf(word) || string.Equals(word, "the", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>Takes the words that only join the part to what stands beside it: "back of the head", "sleeve of the coat".</summary>
+    private static void TakeJoining(List<string> words, PartMatch head, HashSet<int> taken)
+    {
+        for (var at = head.Start - 1; at >= 0 && IsJoining(words[at]); at--) taken.Add(at);
+        for (var at = head.End; at < words.Count && IsJoining(words[at]); at++) taken.Add(at);
+    }
 
     private static bool IsOwnWord(VocabularyPart part, string words) => Folding.Fold(words) is var folded && (folded == Folding.Fold(part.English) || folded == Folding.Fold(part.Japanese));
 
@@ -98,7 +107,9 @@ internal sealed class PartFinder(Vocabulary vocabulary)
     /// <summary>The part's front, back, upper piece ... where the vocabulary has that as a part of its own and a word behind or right before the part says so.</summary>
     private (VocabularyPart Part, string Spoken)? FindDirected(List<string> words, PartMatch head, HashSet<int> taken)
     {
-        var places = Enumerable.Range(head.End, words.Count - head.End).Prepend(head.Start - 1);
+        var before = head.Start - 1;
+        while (before >= 0 && taken.Contains(before)) before--;
+        var places = Enumerable.Range(head.End, words.Count - head.End).Prepend(before);
         foreach (var at in places.Where(at => at >= 0))
         {
             if (Qualifiers.FindDirection(words[at]) is not { } direction) continue;

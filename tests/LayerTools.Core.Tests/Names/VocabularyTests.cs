@@ -62,6 +62,24 @@ public class VocabularyTests
     }
 
     [Fact]
+    public void ShadeAndLinesAreThoseOfThePartThatTheyAreNamedFor()
+    {
+        var vocabulary = Vocabulary.BuiltIn;
+        var endings = vocabulary.Parts.Where(part => part.Key is "shade" or "line").SelectMany(part => part.Synonyms.Prepend(part.English).Prepend(part.Japanese)).ToList();
+        var named =
+            from part in vocabulary.Parts
+            where !part.IsDetail
+            from word in part.Synonyms.Prepend(part.English).Prepend(part.Japanese)
+            from ending in endings
+            where word.Length > ending.Length && word.EndsWith(ending, StringComparison.Ordinal)
+            let owner = vocabulary.Find(word.Remove(word.Length - ending.Length))
+            where owner is { IsDetail: false }
+            select (Word: word, Part: part.Key.Split('-')[0], Owner: owner.Key.Split('-')[0]);
+        Assert.NotEmpty(named);
+        Assert.DoesNotContain(named, item => item.Part != item.Owner);
+    }
+
+    [Fact]
     public void KeysAndEnglishWordsAreInLowerCase()
     {
         Assert.All(Vocabulary.BuiltIn.Parts, part =>
