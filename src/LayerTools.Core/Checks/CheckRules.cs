@@ -41,6 +41,7 @@ public static class CheckRules
         new PlacedLeftIn(),
         new PpiOffProfile(),
         new ShapeLeftIn(),
+        new SharedName(),
         new SideContradictsPlace(),
         new SketchOrGuideLayer(),
         new StackOutOfOrder(),
