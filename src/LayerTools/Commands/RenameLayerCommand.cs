@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Management.Automation;
 using LayerTools.Binding;
 using LayerTools.Completion;
@@ -13,14 +12,13 @@ namespace LayerTools.Commands;
 /// <summary>Renames layers by a pattern, a name, a script block, a list or the form that a profile wants.</summary>
 [Cmdlet(VerbsCommon.Rename, "Layer", SupportsShouldProcess = true, ConfirmImpact = ConfirmImpact.Low, DefaultParameterSetName = MatchSet)]
 [OutputType(typeof(LayerFile), typeof(Layer), typeof(RenamePreview), typeof(NormalizePreview))]
-public sealed class RenameLayerCommand : MarkedLayerEditCommand
+public sealed class RenameLayerCommand : HoldingEditCommand
 {
     private const string MatchSet = "Match";
     private const string NewNameSet = "NewName";
     private const string MapSet = "Map";
     private const string NormalizeSet = "Normalize";
 
-    private readonly List<(LayerFile File, IReadOnlyList<Layer> Layers)> waiting = [];
     private IReadOnlyList<RenameEntry> entries = [];
     private NormalizeEdit? normalizing;
     private RenameOptions options = new();
@@ -90,12 +88,13 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
     [Parameter(ParameterSetName = MapSet)]
     public SwitchParameter AllowDuplicate { get; set; }
 
-    /// <summary>Gives path, old and new name of each layer that would change, with -Normalize also how sure that is and why, and changes nothing.</summary>
-    [Parameter]
-    public SwitchParameter Preview { get; set; }
-
     /// <inheritdoc/>
     private protected override string Action => "Rename layers";
+
+    /// <inheritdoc/>
+    private protected override bool HoldsFiles => Consistent;
+
+    private NamingStyle Naming => (Profile ?? LayerProfiles.Default).Naming;
 
     /// <inheritdoc/>
     protected override void BeginProcessing()
@@ -124,68 +123,14 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand
         MatchSet => RenameEdit.ByPattern(Match, Replacement, CaseSensitive, options),
         MapSet => RenameEdit.ByList(entries, Reverse, options),
         NormalizeSet => normalizing!,
-        _ => RenameEdit.ByFunction((layer, _) => CreateName(layer), options),
+        _ => RenameEdit.ByFunction((layer, _) => NewNames.For(layer, NewName), options),
     };
 
     /// <inheritdoc/>
-    private protected override IReadOnlyList<Layer>? Edit(LayerFile file, IReadOnlyList<Layer> layers)
-    {
-        if (!Preview) return base.Edit(file, layers);
-        var plan = CreateEdit(file).Plan(file, layers);
-        WriteWarnings(file.Name, plan.Warnings);
-        WriteObject(normalizing is null
-            ? plan.Steps.Select(step => new RenamePreview(step, file.Path))
-            : normalizing.Explain(file, layers).Where(row => row.New != row.Layer.Name).Select(row => new NormalizePreview(row, file.Path)), enumerateCollection: true);
-        return [];
-    }
+    private protected override IEnumerable<RenamePreview> Describe(EditPlan plan, LayerFile file, IReadOnlyList<Layer> layers) => normalizing is null
+        ? plan.Steps.Select(step => new RenamePreview(step, file.Path))
+        : normalizing.Explain(file, layers).Where(row => row.New != row.Layer.Name).Select(row => new NormalizePreview(row, file.Path));
 
     /// <inheritdoc/>
-    private protected override void ProcessFile(LayerFile file)
-    {
-        if (Consistent) waiting.Add((file, Filter.Apply(file.Name, file.GetLayers().ToList())));
-        else base.ProcessFile(file);
-    }
-
-    /// <inheritdoc/>
-    private protected override void ProcessLayers(IReadOnlyList<Layer> layers)
-    {
-        if (!Consistent)
-        {
-            base.ProcessLayers(layers);
-            return;
-        }
-
-        var chosen = new Dictionary<LayerFile, IReadOnlyList<Layer>>();
-        foreach (var (file, ofFile) in LayersByFile.Group(layers)) Try(file, () => chosen.Add(file, Filter.Apply(file.Name, ofFile)));
-        normalizing = NormalizeEdit.Consistent(Naming, [.. chosen.Values]);
-        Runner.RunAll([.. layers.Where(layer => chosen.ContainsKey(layer.GetFile()!))], (file, _) => Edit(file, chosen[file]));
-    }
-
-    /// <inheritdoc/>
-    protected override void EndProcessing()
-    {
-        ThrowIfStopping();
-        if (waiting.Count > 0) normalizing = NormalizeEdit.Consistent(Naming, [.. waiting.Select(item => item.Layers)]);
-        foreach (var (file, layers) in waiting)
-        {
-            Try(file, () =>
-            {
-                Edit(file, layers);
-                WriteResult(file);
-            });
-        }
-
-        base.EndProcessing();
-    }
-
-    /// <inheritdoc/>
-    private protected override void WriteResult(LayerFile file)
-    {
-        if (!Preview) base.WriteResult(file);
-    }
-
-    private NamingStyle Naming => (Profile ?? LayerProfiles.Default).Naming;
-
-    private string? CreateName(Layer layer) =>
-        PSObject.AsPSObject(NewName).BaseObject is ScriptBlock script ? LayerScript.Invoke(script, layer) : Convert.ToString(PSObject.AsPSObject(NewName).BaseObject, CultureInfo.InvariantCulture);
+    private protected override void Prepare(HeldFiles files) => normalizing = files.NameAlike(Naming);
 }
