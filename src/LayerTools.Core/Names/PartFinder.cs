@@ -23,7 +23,7 @@ internal sealed class PartFinder(Vocabulary vocabulary)
         foreach (var same in matches.Where(match => match.Part == part && !IsSame(words, match, head))) taken.UnionWith(Enumerable.Range(same.Start, same.Count));
 
         guesses.Note(IsOwnWord(part, spoken) ? $"'{spoken}' is the part {part.Key}." : $"'{spoken}' is a word for {part.Key}.", FactorOf(part, head, spoken, words.Count));
-        NoteRest(words, matches, taken, guesses);
+        NoteRest(words, matches, taken, IsOwnWord(part, spoken) ? NameGuess.OtherPart : NameGuess.OtherPartAndWord, guesses);
         var others = new HashSet<int>(matches.Where(match => !match.Part.IsDetail).SelectMany(match => Enumerable.Range(match.Start, match.Count)));
         others.ExceptWith(taken);
         List<string> Choose(Func<int, bool> isChosen) => [.. words.Where((_, i) => !taken.Contains(i) && isChosen(i))];
@@ -64,7 +64,7 @@ internal sealed class PartFinder(Vocabulary vocabulary)
         return whole.Count == 0 ? null : whole[whole.Count - 1];
     }
 
-    private static void NoteRest(List<string> words, List<PartMatch> matches, HashSet<int> taken, NameGuess guesses)
+    private static void NoteRest(List<string> words, List<PartMatch> matches, HashSet<int> taken, double otherPart, NameGuess guesses)
     {
         var noted = new HashSet<int>(taken);
         foreach (var other in matches.Where(match => !taken.Contains(match.Start)))
@@ -72,7 +72,7 @@ internal sealed class PartFinder(Vocabulary vocabulary)
             noted.UnionWith(Enumerable.Range(other.Start, other.Count));
             var spoken = string.Join(" ", words.Skip(other.Start).Take(other.Count));
             if (other.Part.IsDetail) guesses.Note($"'{spoken}' is a detail of it.", NameGuess.Qualifier);
-            else guesses.Note($"'{spoken}' would be {other.Part.Key}, but the name seems to be about the other part.", NameGuess.OtherPart);
+            else guesses.Note($"'{spoken}' would be {other.Part.Key}, but the name seems to be about the other part.", otherPart);
         }
 
         for (var i = 0; i < words.Count; i++)

@@ -52,6 +52,15 @@ public class OrderEditTests
         Assert.InRange(plan.Steps.Count, steps, steps == 0 ? 0 : steps + 1);
     }
 
+    // "Hat", "Badge", "Scarf tail": the names of the invented demo figure.
+    [Fact]
+    public void Pieces_of_a_thing_and_names_of_two_parts_stay_where_they_are()
+    {
+        var before = File(Group("Lantern", Pixel("Lantern cap"), Pixel("Flame")), Group("Hat", Pixel("Badge"), Pixel("Hat top")), Pixel("Fringe"), Pixel("Scarf tail"), Pixel("Coat"));
+
+        Assert.Empty(new OrderEdit(LayerProfiles.Default).Plan(before, [.. before.GetLayers()]).Steps);
+    }
+
     [Fact]
     public void Groups_are_ordered_inside_and_among_each_other()
     {

@@ -10,7 +10,7 @@ internal sealed class StackOutOfOrder : CheckRule
 
     public override string Title => "The stack is out of order";
 
-    public override string Reason => "Parts are stacked as the body is, front to back from the hair at the front to the back of hair and clothing (common practice; the zones are the profile's). Within each group the longest run that is in order counts as right, and what has to move is named, as Set-LayerOrder does it.";
+    public override string Reason => "Parts are stacked as the body is, front to back from hat and hair at the front to the back of hair and clothing (common practice; the zones are the profile's). The pieces of a thing that is worn or carried, like the badge on a hat, keep their order, and so does a name that speaks of two parts. Within each group the longest run that is in order counts as right, and what has to move is named, as Set-LayerOrder does it.";
 
     public override Severity DefaultSeverity => Severity.Warning;
 
