@@ -52,6 +52,16 @@ public class OrderEditTests
         Assert.InRange(plan.Steps.Count, steps, steps == 0 ? 0 : steps + 1);
     }
 
+    [Fact]
+    public void A_group_with_an_unknown_part_in_it_stays_where_it_lies()
+    {
+        var file = File(Group("Any", Pixel("Fringe"), Pixel("Mystery")), Pixel("Neck"), Group("Some", Pixel("Face L"), Pixel("Button")));
+
+        new OrderEdit(Profile).Plan(file, [.. file.GetLayers()]).Apply();
+
+        Assert.Equal("Some(Face_L Button) Any(Fringe Mystery) Neck", file.Sketch());
+    }
+
     // "Hat", "Badge", "Scarf tail": the names of the invented demo figure.
     [Fact]
     public void Pieces_of_a_thing_and_names_of_two_parts_stay_where_they_are()

@@ -25,13 +25,19 @@ internal sealed class StackRanks
         this.readName = readName ?? (layer => reader.Read(layer.Name));
     }
 
-    /// <summary>The place of the layer's zone, 0 = front-most; null where neither its name nor, of a group, all names in it agree on one.</summary>
+    /// <summary>The place of the layer's zone, 0 = front-most; null where neither its name nor, of a group, the names in it say one: all of them have to be known and those that have a place to agree.</summary>
     public int? RankOf(Layer layer)
     {
         var rank = RankByName(layer);
         if (rank is not null || !layer.IsGroup) return rank;
-        var inside = layer.GetChildren().Select(RankOf).OfType<int>().Distinct().Take(2).ToList();
-        return inside.Count == 1 ? inside[0] : null;
+        var inside = new HashSet<int>();
+        foreach (var part in ClippingRun.Split(layer.GetChildren()).Select(run => run.Base).OfType<Layer>())
+        {
+            if (RankOf(part) is { } known) inside.Add(known);
+            else if (readName(part).Part is null) return null;
+        }
+
+        return inside.Count == 1 ? inside.First() : null;
     }
 
     /// <summary>Whether a group is called after a thing that is worn or carried: what lies in it are pieces of the thing, like the badge on a hat, and keep their order, whatever part of

@@ -9,6 +9,8 @@ namespace LayerTools.Profiles.Learning;
 /// </summary>
 internal sealed class StackLesson(LayerProfile basis) : Lesson
 {
+    private const int MostNamed = 5;
+
     private readonly NameReader reader = new(basis.Naming);
     private readonly Dictionary<(string Front, string Back), int> pairs = [];
     private readonly HashSet<string> seen = new(StringComparer.Ordinal);
@@ -70,7 +72,7 @@ internal sealed class StackLesson(LayerProfile basis) : Lesson
             }
         }
 
-        if (mixed.Count > 0) notes.NotLearned.Add($"Stack: these zones lie among each other, so that their order is not clear: {string.Join(", ", mixed)}.");
+        if (mixed.Count > 0) notes.NotLearned.Add($"Stack: these zones lie among each other, so that their order is not clear: {string.Join(", ", mixed.Take(MostNamed))}{(mixed.Count > MostNamed ? FormattableString.Invariant($" and {mixed.Count - MostNamed} pairs more") : string.Empty)}.");
     }
 
     private int Count(string front, string back) => pairs.TryGetValue((front, back), out var count) ? count : 0;
