@@ -56,7 +56,7 @@ Describe 'Test-LayerFile' {
     It 'sums up by rule' {
         $sums = Test-LayerFile $hero -Summary -Rule NameOffProfile, UnmarkedPart, Canvas*
         $all = Test-LayerFile $hero -Rule NameOffProfile, UnmarkedPart, Canvas*
-        ($sums.Count | Measure-Object -Sum).Sum | Should -Be @($all).Count
+        ($sums | Measure-Object Count -Sum).Sum | Should -Be @($all).Count
         $sums.Rule | Sort-Object | Should -Be ($all.Rule | Sort-Object -Unique)
         foreach ($sum in $sums) {
             $sum.Severity | Should -Be ($all | Where-Object Rule -EQ $sum.Rule)[0].Severity
