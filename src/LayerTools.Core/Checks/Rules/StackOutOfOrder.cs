@@ -26,11 +26,13 @@ internal sealed class StackOutOfOrder : CheckRule
     private IEnumerable<Finding> Check(CheckContext context, Layer group, StackRanks ranks)
     {
         var order = GroupOrder.Of(group, ranks);
-        var sorted = order.Layers.ToList();
+        var (blocks, sorted) = (order.Sorted.ToList(), order.Layers.ToList());
         foreach (var block in order.Moved)
         {
             var (old, place) = (block.Owner.IndexInParent + 1, sorted.IndexOf(block.Owner));
-            var beside = place > 0 ? $"behind '{sorted[place - 1].Name}'" : $"in front of '{sorted[1].Name}'";
+            // Beside another block: what is clipped to a layer lies right in front of it already.
+            var index = blocks.IndexOf(block);
+            var beside = index > 0 ? $"behind '{blocks[index - 1].Owner.Name}'" : $"in front of '{blocks[1].Owner.Name}'";
             var command = $"Set-LayerOrder -Profile {Quoted.Of(context.Profile.Path ?? context.Profile.Name)}";
             yield return Find(context, block.Owner, $"The layer is out of order; it belongs {beside}.", Remedy.Edit(context.File, command), FormattableString.Invariant($"place {old}"), FormattableString.Invariant($"place {place + 1}"));
         }
