@@ -52,7 +52,7 @@ Title 'The figure'
 Write-Host @'
 An artist has drawn a lighthouse keeper's apprentice who will be animated: every part that will move is a layer.
 The names are what was left at the end of a long night, and only the left arm, eye and ear exist. All of it is invented.
-Drawing it takes about 15 seconds and 600 MB of memory; out/demo will hold 220 MB.
+Drawing it takes about 15 seconds and 600 MB of memory; out/demo will hold 300 MB.
 '@
 . Step '' ([scriptblock]::Create("  dotnet run --project $project --configuration Release --verbosity quiet -- figure.psd --png figure-before.png"))
 if ($LASTEXITCODE -ne 0) { throw "The figure could not be drawn." }
