@@ -19,10 +19,11 @@ internal sealed class DuplicateName : CheckRule
             .Select(same => same.ToList()).Where(same => same.Count > 1);
         var findings =
             from same in alike
-            from layer in same.Skip(1)
             let numbers = string.Join(", ", same.Select(other => FormattableString.Invariant($"{other.LayerNumber}")))
             let command = $"Rename-Layer -LayerNumber {numbers} -NewName {Quoted.Of($"{same[0].Name.Trim()} {Numbering.Placeholder}")} -Number"
-            select Find(context, layer, FormattableString.Invariant($"The name is shared with layer number {same[0].LayerNumber} of the same group."), Remedy.Edit(context.File, command),
+            let remedy = Remedy.Edit(context.File, command)
+            from layer in same.Skip(1)
+            select Find(context, layer, FormattableString.Invariant($"The name is shared with layer number {same[0].LayerNumber} of the same group."), remedy,
                 FormattableString.Invariant($"{same.Count} layers"), "1 layer");
         return findings.OrderBy(finding => finding.LayerNumber);
     }

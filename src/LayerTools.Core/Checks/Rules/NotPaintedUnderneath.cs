@@ -38,8 +38,8 @@ internal sealed class NotPaintedUnderneath : CheckRule
         var wanted = Math.Min(CoverOptions.DeepestDepth, CoverOptions.DepthOf(context.File, LimitFor(context)));
         if (wanted <= 0) return [];
         var options = new CoverOptions { WantedDepth = wanted, MaximumDepth = (int)Math.Ceiling(wanted) };
-        var cover = FigureCover.Measure(context.File, CoverPart.Of(context.Survey, includeHidden: false), part => part.Hides, options, context.Cancellation);
-        return cover.Seams.Where(seam => IsOpen(seam, wanted)).GroupBy(seam => seam.LayerNumber).Select(seams => Tell(context, [.. seams.OrderByDescending(seam => seam.ShallowLength)], wanted)).ToList();
+        var cover = FigureCover.Measure(context.File, CoverPart.Of(context.Survey, includeHidden: false), part => part.Hides, options, seam => IsOpen(seam, wanted), context.Cancellation);
+        return cover.Seams.GroupBy(seam => seam.LayerNumber).Select(seams => Tell(context, [.. seams.OrderByDescending(seam => seam.ShallowLength)], wanted)).ToList();
     }
 
     private static bool IsOpen(SeamCover seam, double wanted) =>

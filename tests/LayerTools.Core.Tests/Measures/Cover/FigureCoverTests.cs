@@ -200,11 +200,23 @@ public class FigureCoverTests
     public void A_stopped_measure_stops()
     {
         var (file, stack) = Figure(100, 100, Box(10, 10, 90, 50), Box(10, 40, 90, 90));
-        Assert.ThrowsAny<OperationCanceledException>(() => FigureCover.Measure(file, stack, _ => true, new CoverOptions(), new CancellationToken(canceled: true)));
+        Assert.ThrowsAny<OperationCanceledException>(() => FigureCover.Measure(file, stack, _ => true, new CoverOptions(), cancellation: new CancellationToken(canceled: true)));
+    }
+
+    [Fact]
+    public void More_neighbours_than_fit_into_memory_are_refused()
+    {
+        var (file, stack) = CoverageShapes.Figure(10, 10, [.. Enumerable.Repeat(CoverageShapes.Box(0, 0, 2, 2), 1500)]);
+
+        var error = Assert.Throws<LayeredFileException>(() => Measure(file, stack, _ => true));
+        var some = FigureCover.Measure(file, stack, _ => true, new CoverOptions(), seam => seam.LayerNumber == 3, TestContext.Current.CancellationToken);
+
+        Assert.Equal(LayeredFileErrorKind.LimitExceeded, error.Kind);
+        Assert.Equal([1, 2], some.Seams.Select(seam => seam.NeighbourNumber));
     }
 
     private static FigureCover Measure(LayerFile file, IReadOnlyList<CoverPart> stack, Func<CoverPart, bool> isChosen, CoverOptions? options = null) =>
-        FigureCover.Measure(file, stack, isChosen, options ?? new CoverOptions(), TestContext.Current.CancellationToken);
+        FigureCover.Measure(file, stack, isChosen, options ?? new CoverOptions(), cancellation: TestContext.Current.CancellationToken);
 
     private static CoverageMap Invent(Random random)
     {
