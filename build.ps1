@@ -7,7 +7,7 @@ Needs git and the .NET 10 SDK. Without PowerShell: dotnet tool exec PowerShell@7
 .PARAMETER Task
 build    leaves an importable module folder at out/LayerTools
 test     runs every test; the last line says how many passed and failed
-demo     draws a figure and does the main job on it, everything under out/demo
+demo     draws a figure, does the main job on it and checks whether it is ready to rig, everything under out/demo
 bench    times the main job beside other libraries, see tests/Benchmarks/README.md
 package  leaves a package for a PowerShell gallery in out/package
 clean    removes everything that the other tasks made

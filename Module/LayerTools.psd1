@@ -20,14 +20,18 @@
         'Format-LayerTree'
         'Get-Layer'
         'Get-LayerFile'
+        'Get-LayerProfile'
         'Get-LayerStatus'
         'Import-LayerLedger'
+        'Measure-LayerBudget'
         'Measure-LayerCover'
+        'Measure-LayerDetail'
         'Measure-LayerStatus'
         'Measure-LayerSymmetry'
         'Move-Layer'
         'New-LayerFile'
         'New-LayerGroup'
+        'New-LayerProfile'
         'Remove-Layer'
         'Rename-Layer'
         'Repair-LayerFile'
@@ -38,6 +42,7 @@
         'Set-LayerOrder'
         'Set-LayerStatus'
         'Test-LayerFile'
+        'Test-LayerProfile'
     )
     FunctionsToExport = @()
     AliasesToExport = @()

@@ -4,6 +4,7 @@ using LayerTools.Ledgers;
 using LayerTools.Measures;
 using LayerTools.Model;
 using LayerTools.Names;
+using LayerTools.Profiles;
 using LayerTools.Text;
 
 namespace LayerTools;
@@ -175,6 +176,25 @@ public static class Views
         if (summary.Missing > 0) notes.Add(FormattableString.Invariant($"{summary.Missing} missing"));
         return string.Join(", ", notes);
     }
+
+    /// <summary>The canvas that a profile wants; "any" for what it leaves open.</summary>
+    public static string DescribeCanvas(LayerProfile profile) => $"{DescribeWanted(profile.Canvas.Width)} x {DescribeWanted(profile.Canvas.Height)}";
+
+    /// <summary>The resolution that a profile wants.</summary>
+    public static string DescribeWantedPpi(LayerProfile profile) => DescribeWanted(profile.Canvas.Ppi);
+
+    /// <summary>A name for a left part as a profile writes it.</summary>
+    public static string DescribeNames(LayerProfile profile)
+    {
+        var parts = profile.Naming.Vocabulary.Parts;
+        var part = parts.FirstOrDefault(part => part.Key == "upper-arm") ?? (parts.Count > 0 ? parts[0] : null);
+        return part is null ? string.Empty : OneLine(new NameWriter(profile.Naming).Write(new ParsedName { Text = string.Empty, Part = part, Side = Side.Left }, profile.Naming.FirstNumber));
+    }
+
+    /// <summary>Whose left a profile means.</summary>
+    public static string DescribeSideOwner(LayerProfile profile) => profile.Naming.Sides.Owner == SideOwner.Character ? "figure's" : "viewer's";
+
+    private static string DescribeWanted(double? value) => value?.ToString("0.##", CultureInfo.InvariantCulture) ?? "any";
 
     /// <summary>A name on one line: control characters become visible signs, and so do spaces at the ends, which nobody would see.</summary>
     public static string OneLine(string? name)

@@ -31,6 +31,27 @@ Describe 'Completion' {
         @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -Background c'; Expected = @('checker') }
         @{ Line = 'Get-LayerFile hero.psd | ConvertTo-RigFile -Keep Bo'; Expected = @("'Body'") }
         @{ Line = 'Get-LayerFile hero.psd | ConvertTo-RigFile -Clipping '; Expected = 'Cut', 'Merge' }
+        @{ Line = 'Get-LayerProfile '; Expected = 'figure', 'figure-ja' }
+        @{ Line = 'Test-LayerProfile figure-'; Expected = @('figure-ja') }
+        @{ Line = 'New-LayerProfile hero.psd -Profile figure-'; Expected = @('figure-ja') }
+        @{ Line = 'Get-LayerFile hero.psd | Rename-Layer -Normalize -Profile '; Expected = 'figure', 'figure-ja' }
+        @{ Line = 'Get-LayerFile hero.psd | Set-LayerOrder -Profile figure-'; Expected = @('figure-ja') }
+        @{ Line = 'Get-LayerFile hero.psd | Measure-LayerBudget -Profile figure-'; Expected = @('figure-ja') }
+        @{ Line = 'Get-LayerFile hero.psd | Measure-LayerBudget -By '; Expected = 'File', 'Page', 'Part' }
+        @{ Line = 'Get-LayerFile hero.psd | Measure-LayerBudget -PageSize 1'; Expected = '1024', '16384' }
+        @{ Line = 'Get-LayerFile hero.psd | Measure-LayerCover -By '; Expected = 'Neighbour', 'Part' }
+        @{ Line = 'Get-LayerFile hero.psd | Measure-LayerCover -Name Bo'; Expected = @("'Body'") }
+        @{ Line = 'Get-LayerFile hero.psd | Measure-LayerStatus -By '; Expected = 'File', 'Group', 'Mark', 'Side' }
+        @{ Line = 'Get-LayerFile hero.psd | Measure-LayerDetail -Framing '; Expected = 'Bust', 'Face', 'Figure' }
+        @{ Line = 'Get-LayerFile hero.psd | Measure-LayerDetail -Screen F'; Expected = @("'Full HD'") }
+        @{ Line = 'Get-LayerFile hero.psd | Measure-LayerDetail -Screen 1'; Expected = '1280x720', '1920x1080', '1080x1920' }
+        @{ Line = 'Get-LayerFile hero.psd | Measure-LayerSymmetry -Name Bo'; Expected = @("'Body'") }
+        @{ Line = 'Get-LayerFile hero.psd | Resize-LayerFile 50 -Filter '; Expected = 'Area', 'CatmullRom' }
+        @{ Line = 'Test-LayerFile hero.psd -Rule OddC'; Expected = @('OddCanvasWidth') }
+        @{ Line = 'Test-LayerFile hero.psd -ExcludeRule PairD'; Expected = 'PairDiffersInPlace', 'PairDiffersInSize' }
+        @{ Line = 'Test-LayerFile hero.psd -Severity '; Expected = 'Error', 'Note', 'Warning' }
+        @{ Line = 'Get-LayerFile hero.psd | Repair-LayerFile -Rule N'; Expected = 'NameOffProfile', 'NoCenterGuide' }
+        @{ Line = 'Get-LayerFile hero.psd | Repair-LayerFile -ExcludeRule Em'; Expected = @('EmptyMargin') }
     ) {
         Complete $Line | Should -Be $Expected
     }

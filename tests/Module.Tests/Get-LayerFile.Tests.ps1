@@ -61,7 +61,7 @@ Describe 'Get-LayerFile' {
     It 'refuses a file beyond a limit, and reads it with the limit raised' {
         (Get-Streams { Get-LayerFile arms.psd -Limit @{ Layers = 2 } }).Errors[0].CategoryInfo.Category | Should -Be 'LimitsExceeded'
         (Get-LayerFile arms.psd -Limit @{ layers = '20'; GroupDepth = 5; MemoryMegabytes = 10 }).LayerCount | Should -Be 4
-        { Get-LayerFile arms.psd -Limit @{ Layer = 2 } } | Should -Throw '*Layers, GroupDepth, MemoryMegabytes and PictureMegapixels*' -ErrorId 'BadLimit*'
+        { Get-LayerFile arms.psd -Limit @{ Layer = 2 } } | Should -Throw '*Layers, GroupDepth, PathMegabytes, MemoryMegabytes and PictureMegapixels*' -ErrorId 'BadLimit*'
         { Get-LayerFile arms.psd -Limit @{ Layers = 'many' } } | Should -Throw '*whole number*'
     }
 

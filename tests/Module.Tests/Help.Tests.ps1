@@ -41,3 +41,13 @@ Describe 'Help for <Name>' -ForEach $cmdlets {
         }
     }
 }
+
+Describe 'The page about the module' {
+    It 'leads to every cmdlet and every other page' {
+        $folder = Join-Path (Get-Module LayerTools).ModuleBase 'en-US'
+        $page = Get-Content -Raw (Join-Path $folder 'about_LayerTools.help.txt')
+        $named = ($page -split 'SEE ALSO')[-1].Split([char[]] ", `r`n", [StringSplitOptions]::RemoveEmptyEntries)
+        $others = Get-ChildItem $folder -Filter 'about_LayerTools_*.help.txt' | ForEach-Object { $_.Name -replace '\.help\.txt$' }
+        $named | Sort-Object | Should -Be (@((Get-Module LayerTools).ExportedCmdlets.Keys) + @($others) | Sort-Object)
+    }
+}

@@ -53,6 +53,28 @@ Describe 'Test-LayerFile' {
         }
     }
 
+    It 'sums up by rule' {
+        $sums = Test-LayerFile $hero -Summary -Rule NameOffProfile, UnmarkedPart, Canvas*
+        $all = Test-LayerFile $hero -Rule NameOffProfile, UnmarkedPart, Canvas*
+        ($sums | Measure-Object Count -Sum).Sum | Should -Be @($all).Count
+        $sums.Rule | Sort-Object | Should -Be ($all.Rule | Sort-Object -Unique)
+        foreach ($sum in $sums) {
+            $sum.Severity | Should -Be ($all | Where-Object Rule -EQ $sum.Rule)[0].Severity
+            # The command puts all right, or shows each.
+            { Invoke-Expression $sum.Remedy } | Should -Not -Throw
+        }
+
+        Test-LayerFile $hero -Summary | Out-String -Width 120 | Should -Match '(?m)^Severity Count Rule'
+    }
+
+    It 'gives a sum or an answer, not both' {
+        { Test-LayerFile $hero -Summary -Quiet } | Should -Throw '*Leave one of them out*'
+    }
+
+    It 'tells facts that came back from JSON from paths' {
+        { Get-LayerFile $hero | ConvertTo-Json -WarningAction Ignore | ConvertFrom-Json | Test-LayerFile -ErrorAction Stop } | Should -Throw '*Begin with Get-LayerFile and a path*'
+    }
+
     It 'counts pending edits' {
         Get-LayerFile $odd | Set-LayerCanvas -Width 18 | Test-LayerFile -Rule OddCanvasWidth | Should -BeNullOrEmpty
     }

@@ -19,6 +19,27 @@ internal static class FileAccessErrors
         }
     }
 
+    /// <summary>Makes the folder that a file is to be written to.</summary>
+    /// <param name="destination">The file, as a full path.</param>
+    /// <exception cref="LayeredFileException">There is a file in the way, or the operating system refused.</exception>
+    public static void MakeFolderOf(string destination) => Wrap(destination, () =>
+    {
+        var folder = Path.GetDirectoryName(destination)!;
+        for (var outer = folder; !string.IsNullOrEmpty(outer); outer = Path.GetDirectoryName(outer))
+        {
+            if (File.Exists(outer)) throw Refuse(destination, $"'{outer}' is a file, and would have to be a folder.");
+        }
+
+        try
+        {
+            return Directory.CreateDirectory(folder);
+        }
+        catch (IOException error) when (error is DirectoryNotFoundException or FileNotFoundException)
+        {
+            throw Refuse(destination, $"The folder '{folder}' cannot be made.", error);
+        }
+    });
+
     public static LayeredFileException? TryDescribe(Exception error, string path) => error switch
     {
         LayeredFileException => null,
@@ -32,6 +53,9 @@ internal static class FileAccessErrors
     };
 
     private static bool IsDiskFull(IOException error) => error.HResult is DiskFullWindows or HandleDiskFullWindows or NoSpaceUnix;
+
+    private static LayeredFileException Refuse(string destination, string problem, Exception? error = null) =>
+        new(LayeredFileErrorKind.Unavailable, destination, "destination", -1, problem, "Name another folder.", error);
 
     private static LayeredFileException Create(Exception error, string path, string problem, string remedy) =>
         new(LayeredFileErrorKind.Unavailable, path, "whole file", -1, problem, remedy, error);

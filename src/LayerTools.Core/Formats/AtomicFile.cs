@@ -24,7 +24,7 @@ internal sealed class AtomicFile : IDisposable
     {
         FileAccessErrors.Wrap(destination, () =>
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(destination)!);
+            FileAccessErrors.MakeFolderOf(destination);
             using var stream = Create(length);
             write(stream);
             stream.Flush(flushToDisk: true);
@@ -37,7 +37,7 @@ internal sealed class AtomicFile : IDisposable
     {
         FileAccessErrors.Wrap(destination, () =>
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(destination)!);
+            FileAccessErrors.MakeFolderOf(destination);
             File.Copy(source, TemporaryPath);
             return true;
         });

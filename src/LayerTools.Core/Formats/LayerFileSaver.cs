@@ -48,7 +48,7 @@ internal sealed class LayerFileSaver(LayerFile file, string destination, SaveOpt
         var output = PsdWriter.Layout(file, picture, PsdEncoding.KeepUnchanged);
         atomic.Write(stream => output.CopyTo(stream, opened), output.Length);
         // Limits protect against files of others; this one is ours.
-        var written = PsdReader.Read(atomic.TemporaryPath, new ReadLimits { Layers = int.MaxValue, GroupDepth = int.MaxValue });
+        var written = PsdReader.Read(atomic.TemporaryPath, new ReadLimits { Layers = int.MaxValue, GroupDepth = int.MaxValue, PathMegabytes = int.MaxValue });
         if (PsdRebinding.FindDifference(file, written) is { } difference)
         {
             throw new LayeredFileException(LayeredFileErrorKind.Damaged, destination, "check after writing", -1, $"The file as written differs from what was to be written: {difference}.", "Nothing was replaced. Please report this with the file.");

@@ -12,6 +12,9 @@ public sealed record ReadLimits
     /// <summary>Deepest nesting of groups; values above 1,000 count as 1,000, since each level takes room on the stack.</summary>
     public int GroupDepth { get; init; } = 100;
 
+    /// <summary>Most memory, in megabytes of 2^20 bytes, that the paths of all layers may take together: in deep groups with long names each layer repeats them all.</summary>
+    public int PathMegabytes { get; init; } = 32;
+
     /// <summary>Most memory, in megabytes of 2^20 bytes, that one layer's or one picture's samples may take unpacked.</summary>
     public int MemoryMegabytes { get; init; } = 2_048;
 

@@ -1,6 +1,9 @@
+extern alias SchemaLibrary;
+
 using Newtonsoft.Json.Linq;
 using NJsonSchema;
-using NJsonSchema.Validation;
+using SchemaLibrary::NJsonSchema;
+using SchemaLibrary::NJsonSchema.Validation;
 
 namespace LayerTools.Json;
 

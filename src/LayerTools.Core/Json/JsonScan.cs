@@ -143,6 +143,7 @@ internal sealed class JsonScan
     private static string WithoutPlace(string message)
     {
         var end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
-        return end < 0 ? message : message.Substring(0, end);
+        // What the library tells its programmers says nothing to whoever wrote the profile.
+        return (end < 0 ? message : message.Substring(0, end)).Replace(" Change the reader options.", string.Empty).Replace(" which is not supported in this mode", string.Empty);
     }
 }

@@ -1,7 +1,10 @@
+extern alias SchemaLibrary;
+
 using System.Globalization;
 using Newtonsoft.Json;
 using Newtonsoft.Json.Linq;
 using NJsonSchema;
+using SchemaLibrary::NJsonSchema;
 
 namespace LayerTools.Json;
 

@@ -13,7 +13,11 @@ internal sealed class NameGuess
     public const double BothSides = 0.8;
     public const double SeveralNumbers = 0.9;
     public const double OtherPart = 0.7;
+    public const double OtherPartAndWord = 0.6;
     public const double DetailAlone = 0.9;
+
+    /// <summary>A name that is read with less than this says no place: above all one of two parts, like "scarf tail" or "lantern cap".</summary>
+    public const double LeastForPlace = 0.72;
 
     private readonly List<string> reasons = [];
     private double certainty = 1;

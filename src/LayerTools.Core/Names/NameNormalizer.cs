@@ -7,7 +7,8 @@ namespace LayerTools.Names;
 /// <param name="style">The form.</param>
 internal sealed class NameNormalizer(NamingStyle style)
 {
-    /// <summary>Readings less sure than this are left alone. A rule of thumb of ours: three words that nobody knows, or two parts in one name.</summary>
+    /// <summary>Readings less sure than this are left alone. A rule of thumb of ours: three words that nobody knows, or two parts in one name of which the last
+    /// would get another word ("scarf fringe" is no "scarf hair front").</summary>
     public const double LeastCertainty = 0.6;
 
     // A name like "front thin hair" is understood better once it is written "hair front thin"; more rounds than this were never needed.

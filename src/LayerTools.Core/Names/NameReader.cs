@@ -33,7 +33,7 @@ public sealed class NameReader(NamingStyle style)
         var side = TakeSide(name, words, guesses);
         var number = TakeNumber(words, guesses);
         var plain = words.Select(word => word.Text).ToList();
-        if (DefaultNames.Contains(plain)) return NotUnderstood(name, side, number, Join(plain, name), "It is a name that programs give to new layers, or no word at all.");
+        if (DefaultNames.Contains(plain)) return NotUnderstood(name, side, number, Join(plain, name), plain.Count == 0 ? "It has no words." : "It is a name that any new layer gets.");
         if (parts.Find(plain, guesses) is not { } found) return NotUnderstood(name, side, number, Join(plain, name), "The vocabulary has none of its words.");
         return new ParsedName
         {

@@ -65,7 +65,8 @@ internal sealed class NameSplitter
     {
         if (char.IsLetter(text[0]) && char.IsDigit(next[0])) return text.Length == 1 && text[0] < '\u2E80' && (isFirst || tokens.Find(text) is null);
         if (!char.IsDigit(text[0]) || !char.IsLetter(next[0]) || next[0] >= '\u2E80') return false;
-        return char.IsLower(next[0]) || (next.Length == 1 && tokens.Find(next) is null);
+        // "2left" says a side, "2l" may be litres.
+        return tokens.Find(next) is null ? next.Length == 1 || char.IsLower(next[0]) : next.Length == 1 && char.IsLower(next[0]);
     }
 
     private static List<NameWord> MarkNumbersOfCopies(List<NameWord> words)

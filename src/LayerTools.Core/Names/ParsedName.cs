@@ -24,6 +24,9 @@ public sealed record ParsedName
     /// <summary>The other left-over words.</summary>
     internal string Remarks { get; init; } = string.Empty;
 
+    /// <summary>The zone of the stack that the part belongs to; null where the name may as well mean another part, so that no layer is moved or blamed on a guess.</summary>
+    internal string? SureZone => Certainty >= NameGuess.LeastForPlace ? Part?.Zone : null;
+
     /// <summary>How sure the reading is, 0 to 1.</summary>
     public double Certainty { get; init; }
 

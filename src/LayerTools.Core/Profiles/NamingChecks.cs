@@ -1,15 +1,18 @@
 using LayerTools.Checks;
 using LayerTools.Json;
 using LayerTools.Names;
+using Newtonsoft.Json.Linq;
 
 namespace LayerTools.Profiles;
 
-/// <summary>Finds styles whose names could not be read again.</summary>
+/// <summary>Finds separators that part nothing, and names that are too long for the limit.</summary>
 internal static class NamingChecks
 {
-    public static IEnumerable<ProfileFinding> Run(ProfileDocument document, NamingStyle style)
+    public static IEnumerable<ProfileFinding> Run(ProfileDocument document, NamingStyle style) =>
+        CheckSeparator(document, style, document.Root["naming"]).Concat(CheckLength(document, style, document.Root["naming"]));
+
+    private static IEnumerable<ProfileFinding> CheckSeparator(ProfileDocument document, NamingStyle style, JToken? json)
     {
-        var json = document.Root["naming"];
         if (json?["separator"] is { } separator)
         {
             if (style.Separator.Any(character => char.IsLetterOrDigit(character) || !PrintableText.IsPrintable(character)))
@@ -24,7 +27,10 @@ internal static class NamingChecks
                     "Write a separator, or let case be \"pascal\" or \"camel\".");
             }
         }
+    }
 
+    private static IEnumerable<ProfileFinding> CheckLength(ProfileDocument document, NamingStyle style, JToken? json)
+    {
         if (json?["longestName"] is not { } longest) yield break;
         var words = style.Vocabulary.Parts.Select(part => style.Language == NameLanguage.English ? part.English : part.Japanese).OrderByDescending(word => word.Length).FirstOrDefault() ?? string.Empty;
         var needed = words.Length + (2 * style.Separator.Length) + Math.Max(style.Sides.Left.Length, style.Sides.Right.Length) + style.NumberDigits;

@@ -7,17 +7,22 @@ namespace LayerTools.Profiles;
 /// <summary>Finds what a profile says against itself, or against what is known here, although its form is right.</summary>
 internal static class ProfileChecks
 {
-    public static IEnumerable<ProfileFinding> Run(ProfileDocument document, LayerProfile profile) =>
-    [
-        .. ProfileSchema.CheckReference(document),
-        .. CheckName(document),
-        .. CheckCanvas(document, profile.Canvas),
-        .. SideChecks.Run(document, profile.Naming.Sides),
-        .. NamingChecks.Run(document, profile.Naming),
-        .. VocabularyChecks.Run(document, profile),
-        .. CheckScreens(document),
-        .. RuleChecks.Run(document, profile.Rules),
-    ];
+    public static IReadOnlyList<ProfileFinding> Run(ProfileDocument document, LayerProfile profile)
+    {
+        List<ProfileFinding> findings =
+        [
+            .. ProfileSchema.CheckReference(document),
+            .. CheckName(document),
+            .. CheckCanvas(document, profile.Canvas),
+            .. SideChecks.Run(document, profile.Naming.Sides),
+            .. NamingChecks.Run(document, profile.Naming),
+            .. VocabularyChecks.Run(document, profile),
+            .. CheckScreens(document),
+            .. RuleChecks.Run(document, profile.Rules),
+        ];
+        // A profile that is wrong already need not be tried.
+        return findings.Any(finding => finding.Severity == Severity.Error) ? findings : [.. findings, .. StyleTrial.Run(document, profile.Naming)];
+    }
 
     private static IEnumerable<ProfileFinding> CheckName(ProfileDocument document)
     {

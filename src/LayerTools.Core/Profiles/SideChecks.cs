@@ -33,6 +33,12 @@ internal static class SideChecks
         {
             yield return document.Find(json, Severity.Error, $"'{word}' stands for left and for right.", Remedy);
         }
+
+        foreach (var (name, usual) in new[] { ("left", "L"), ("right", "R") })
+        {
+            if (sides[name] is not { } json || json.Value<string>() is not { } written || Folding.Fold(written).Length == 0 || SideToken.FindAll(written).Count > 0) continue;
+            yield return document.Find(json, Severity.Warning, $"'{written}' is written for {name}, but pairs and mirroring do not know it.", $"Write a token that every file may use, such as '{usual}', and read '{written}' by {name}Tokens.");
+        }
     }
 
     private static List<(JToken Json, string Word)> Words(JObject sides, string written, string read) =>

@@ -56,7 +56,7 @@ internal sealed class PngPages : IPageSink
     private bool Write(SKData png, string path)
     {
         var folder = Path.GetDirectoryName(path)!;
-        Directory.CreateDirectory(folder);
+        FileAccessErrors.MakeFolderOf(path);
         var temporary = Path.Combine(folder, $".{Path.GetFileName(path)}.{Guid.NewGuid():N}.tmp");
         using var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None, 1 << 16);
         temporaries.Add(temporary);

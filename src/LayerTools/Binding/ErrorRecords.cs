@@ -14,7 +14,9 @@ internal static class ErrorRecords
         new(error, error.Kind.ToString(), GetCategory(error), target ?? error.Path);
 
     public static ErrorRecord PathNotFound(string path) => Create(
-        new ItemNotFoundException($"{path}: There is no such file. Check the path{(path.Contains('[') ? "; a name with brackets in it goes to -LiteralPath" : string.Empty)}."),
+        new ItemNotFoundException(path.StartsWith("@{", StringComparison.Ordinal)
+            ? "What came through the pipeline is no path and no layered file, but facts that were read from JSON or CSV or came from another process. Begin with Get-LayerFile and a path."
+            : $"{path}: There is no such file. Check the path{(path.Contains('[') ? "; a name with brackets in it goes to -LiteralPath" : string.Empty)}."),
         "PathNotFound", ErrorCategory.ObjectNotFound, path);
 
     public static ErrorRecord ProfileNotFound(string reference) => Create(

@@ -28,7 +28,7 @@ public abstract class LayerFilePathCommand : LayerToolsCommand
     [ValidateNotNullOrEmpty]
     public string[] LiteralPath { get; set; } = [];
 
-    /// <summary>Limits to raise for large files: Layers, GroupDepth, MemoryMegabytes.</summary>
+    /// <summary>Limits to raise for large files: Layers, GroupDepth, PathMegabytes, MemoryMegabytes.</summary>
     [Parameter]
     [ValidateNotNull]
     public Hashtable? Limit { get; set; }

@@ -19,9 +19,10 @@ internal static class ReadLimitsTable
             {
                 "LAYERS" => limits with { Layers = ToCount(key, entry.Value) },
                 "GROUPDEPTH" => limits with { GroupDepth = ToCount(key, entry.Value) },
+                "PATHMEGABYTES" => limits with { PathMegabytes = ToCount(key, entry.Value) },
                 "MEMORYMEGABYTES" => limits with { MemoryMegabytes = ToCount(key, entry.Value) },
                 "PICTUREMEGAPIXELS" => limits with { PictureMegapixels = ToCount(key, entry.Value) },
-                _ => throw Refuse($"'{key}' is not a limit. The limits are Layers, GroupDepth, MemoryMegabytes and PictureMegapixels, for example -Limit @{{ Layers = 20000 }}.", table),
+                _ => throw Refuse($"'{key}' is not a limit. The limits are Layers, GroupDepth, PathMegabytes, MemoryMegabytes and PictureMegapixels, for example -Limit @{{ Layers = 20000 }}.", table),
             };
         }
 

@@ -58,5 +58,5 @@ internal sealed class SavePlaces
     /// <summary>Makes the folder a file is to be written to.</summary>
     /// <exception cref="LayeredFileException">The operating system refused.</exception>
     public static void MakeFolder(string destination) =>
-        FileAccessErrors.Wrap(destination, () => Directory.CreateDirectory(Path.GetDirectoryName(destination)!));
+        FileAccessErrors.MakeFolderOf(destination);
 }

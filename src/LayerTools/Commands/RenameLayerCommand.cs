@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Management.Automation;
 using LayerTools.Binding;
 using LayerTools.Completion;
@@ -13,7 +12,7 @@ namespace LayerTools.Commands;
 /// <summary>Renames layers by a pattern, a name, a script block, a list, an older delivery or the form that a profile wants.</summary>
 [Cmdlet(VerbsCommon.Rename, "Layer", SupportsShouldProcess = true, ConfirmImpact = ConfirmImpact.Low, DefaultParameterSetName = MatchSet)]
 [OutputType(typeof(LayerFile), typeof(Layer), typeof(RenamePreview), typeof(NormalizePreview), typeof(RecoveryPreview))]
-public sealed class RenameLayerCommand : MarkedLayerEditCommand, IDisposable
+public sealed class RenameLayerCommand : HoldingEditCommand, IDisposable
 {
     private const string MatchSet = "Match";
     private const string NewNameSet = "NewName";
@@ -21,7 +20,6 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand, IDisposable
     private const string NormalizeSet = "Normalize";
     private const string LikeSet = "Like";
 
-    private readonly List<(LayerFile File, IReadOnlyList<Layer> Layers)> waiting = [];
     private IReadOnlyList<RenameEntry> entries = [];
     private NormalizeEdit? normalizing;
     private readonly CancellationTokenSource stopping = new();
@@ -100,15 +98,16 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand, IDisposable
     [Parameter(ParameterSetName = LikeSet)]
     public SwitchParameter AllowDuplicate { get; set; }
 
-    /// <summary>Gives path, old and new name of each layer that would change, with -Normalize and -Like also how sure that is and why, and changes nothing.</summary>
-    [Parameter]
-    public SwitchParameter Preview { get; set; }
-
     /// <inheritdoc/>
     private protected override string Action => "Rename layers";
 
     /// <summary>Frees what stops the work.</summary>
     public void Dispose() => stopping.Dispose();
+
+    /// <inheritdoc/>
+    private protected override bool HoldsFiles => Consistent;
+
+    private NamingStyle Naming => (Profile ?? LayerProfiles.Default).Naming;
 
     /// <inheritdoc/>
     protected override void BeginProcessing()
@@ -139,73 +138,22 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand, IDisposable
         MapSet => RenameEdit.ByList(entries, Reverse, options),
         NormalizeSet => normalizing!,
         LikeSet => RenameEdit.ByRecovery(recovery = Recover(file!), options),
-        _ => RenameEdit.ByFunction((layer, _) => CreateName(layer), options),
+        _ => RenameEdit.ByFunction((layer, _) => NewNames.For(layer, NewName), options),
     };
-
-    /// <inheritdoc/>
-    private protected override IReadOnlyList<Layer>? Edit(LayerFile file, IReadOnlyList<Layer> layers)
-    {
-        if (!Preview) return base.Edit(file, layers);
-        var plan = CreateEdit(file).Plan(file, layers);
-        WriteWarnings(file.Name, plan.Warnings);
-        WriteObject(Describe(plan, file, layers), enumerateCollection: true);
-        return [];
-    }
 
     /// <inheritdoc/>
     protected override void StopProcessing() => stopping.Cancel();
 
     /// <inheritdoc/>
-    private protected override void ProcessFile(LayerFile file)
-    {
-        if (Consistent) waiting.Add((file, Filter.Apply(file.Name, file.GetLayers().ToList())));
-        else base.ProcessFile(file);
-    }
-
-    /// <inheritdoc/>
-    private protected override void ProcessLayers(IReadOnlyList<Layer> layers)
-    {
-        if (!Consistent)
-        {
-            base.ProcessLayers(layers);
-            return;
-        }
-
-        var chosen = new Dictionary<LayerFile, IReadOnlyList<Layer>>();
-        foreach (var (file, ofFile) in LayersByFile.Group(layers)) Try(file, () => chosen.Add(file, Filter.Apply(file.Name, ofFile)));
-        normalizing = NormalizeEdit.Consistent(Naming, [.. chosen.Values]);
-        Runner.RunAll([.. layers.Where(layer => chosen.ContainsKey(layer.GetFile()!))], (file, _) => Edit(file, chosen[file]));
-    }
-
-    /// <inheritdoc/>
-    protected override void EndProcessing()
-    {
-        ThrowIfStopping();
-        if (waiting.Count > 0) normalizing = NormalizeEdit.Consistent(Naming, [.. waiting.Select(item => item.Layers)]);
-        foreach (var (file, layers) in waiting)
-        {
-            Try(file, () =>
-            {
-                Edit(file, layers);
-                WriteResult(file);
-            });
-        }
-
-        base.EndProcessing();
-    }
-
-    /// <inheritdoc/>
-    private protected override void WriteResult(LayerFile file)
-    {
-        if (!Preview) base.WriteResult(file);
-    }
-
-    private IEnumerable<RenamePreview> Describe(EditPlan plan, LayerFile file, IReadOnlyList<Layer> layers)
+    private protected override IEnumerable<RenamePreview> Describe(EditPlan plan, LayerFile file, IReadOnlyList<Layer> layers)
     {
         if (normalizing is not null) return normalizing.Explain(file, layers).Where(row => row.New != row.Layer.Name).Select(row => new NormalizePreview(row, file.Path));
         if (recovery is not null) return recovery.Explain(layers).Where(row => row.Old != row.Layer.Name).Select(row => new RecoveryPreview(row, file.Path));
         return plan.Steps.Select(step => new RenamePreview(step, file.Path));
     }
+
+    /// <inheritdoc/>
+    private protected override void Prepare(HeldFiles files) => normalizing = files.NameAlike(Naming);
 
     private NameRecovery Recover(LayerFile file)
     {
@@ -219,9 +167,4 @@ public sealed class RenameLayerCommand : MarkedLayerEditCommand, IDisposable
             throw new PipelineStoppedException();
         }
     }
-
-    private NamingStyle Naming => (Profile ?? LayerProfiles.Default).Naming;
-
-    private string? CreateName(Layer layer) =>
-        PSObject.AsPSObject(NewName).BaseObject is ScriptBlock script ? LayerScript.Invoke(script, layer) : Convert.ToString(PSObject.AsPSObject(NewName).BaseObject, CultureInfo.InvariantCulture);
 }

@@ -10,7 +10,7 @@ namespace LayerTools.Commands;
 
 /// <summary>Checks layered files against the rules of a profile.</summary>
 [Cmdlet(VerbsDiagnostic.Test, "LayerFile", SupportsShouldProcess = true, DefaultParameterSetName = ParameterSets.Path)]
-[OutputType(typeof(Finding), typeof(bool), typeof(FileInfo))]
+[OutputType(typeof(Finding), typeof(FindingSummary), typeof(bool), typeof(FileInfo))]
 public sealed class TestLayerFileCommand : LayerFilePathCommand, IDisposable
 {
     private readonly CancellationTokenSource stopping = new();
@@ -53,6 +53,10 @@ public sealed class TestLayerFileCommand : LayerFilePathCommand, IDisposable
     [Parameter]
     public SwitchParameter Quiet { get; set; }
 
+    /// <summary>Gives one line for each rule and file in place of the findings.</summary>
+    [Parameter]
+    public SwitchParameter Summary { get; set; }
+
     /// <summary>The file to write all findings to, as SARIF 2.1.0.</summary>
     [Parameter]
     [ValidateNotNullOrEmpty]
@@ -73,6 +77,7 @@ public sealed class TestLayerFileCommand : LayerFilePathCommand, IDisposable
         base.BeginProcessing();
         try
         {
+            if (Quiet && Summary) throw new RefusedException(ErrorRecords.BadArgument("QuietSummary", "-Quiet gives a bool and -Summary a table. Leave one of them out."));
             var choice = new RuleChoice(CheckRules.All, Rule, ExcludeRule);
             (rules, profile) = (choice.Rules, choice.Adjust(Profile ?? LayerProfiles.Default));
             if (AsSarif is not null) OpenLog(AsSarif);
@@ -104,7 +109,7 @@ public sealed class TestLayerFileCommand : LayerFilePathCommand, IDisposable
         Try(logPath, () =>
         {
             log.Write(logPath, Force);
-            if (!Quiet) WriteFile(logPath);
+            if (!Quiet && !Summary) WriteFile(logPath);
         });
     }
 
@@ -117,6 +122,7 @@ public sealed class TestLayerFileCommand : LayerFilePathCommand, IDisposable
         var findings = Check(file);
         log?.Add(file.Path, findings);
         if (Quiet) WriteObject(findings.Count == 0);
+        else if (Summary) WriteObject(FindingSummary.Of(findings, profile), enumerateCollection: true);
         else if (log is null) WriteObject(findings, enumerateCollection: true);
     }
 

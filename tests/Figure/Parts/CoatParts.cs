@@ -35,7 +35,7 @@ internal static class CoatParts
     [
         new FigurePart("knit", brush =>
         {
-            for (var x = -440; x <= 440; x += 55) brush.Stroke($"{x * 0.8f:0},2180 {x},2700 {x},3440", Palette.Cream.Line, 12, 0.3f);
+            for (var x = -440; x <= 440; x += 55) brush.Fill(Ribbon($"{x * 0.8f:0},2180 {x},2700 {x},3440", 6, 10, 12, 10, 6), Palette.Cream.Line, 0.3f);
         }) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.6f },
         new FigurePart("セーター", brush => brush.Form(Symmetric("0,2150 300,2150 480,2340 466,2800 440,3200 470,3460! 0,3500"), Palette.Cream, 100)) { Mark = Mark.Green },
     ]);

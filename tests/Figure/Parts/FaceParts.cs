@@ -71,6 +71,7 @@ internal static class FaceParts
             brush.Fill(Ribbon("112,1462 150,1372 240,1336 330,1368 378,1440 404,1438", 10, 34, 42, 40, 30, 0), Palette.Lash);
             brush.Fill(Ribbon("340,1378 392,1380 424,1356", 26, 16, 0), Palette.Lash);
         }) { Mark = Mark.Green },
+        new FigurePart("lash low", brush => brush.Stroke("176,1574 262,1604 350,1556", Palette.Lash, 13, 0.75f)),
         new FigurePart("lid line", brush => brush.Stroke("140,1330 240,1290 352,1326", Palette.Skin.Line, 10, 0.6f)) { IsSpare = true },
         new FigurePart("ハイライト", brush =>
         {
@@ -89,8 +90,7 @@ internal static class FaceParts
             });
         }) { IsClipped = true, Mark = Mark.Green },
         new FigurePart("eye shade", brush => brush.Glow(244, 1372, 170, 66, Palette.Shadow, 0.8f)) { IsSpare = true, IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.6f },
-        new FigurePart("eye white", brush => brush.Gradient(Closed("120,1462 160,1376 244,1346 330,1376 372,1452 350,1546 262,1594 168,1562"), SKColor.Parse("#F3ECEC"), SKColors.White)) { Mark = Mark.Green },
-        new FigurePart("lash low", brush => brush.Stroke("176,1574 262,1604 350,1556", Palette.Lash, 13, 0.75f)),
+        new FigurePart("eye white", brush => brush.Gradient(Closed("120,1462 160,1376 244,1346 330,1376 372,1452 352,1551 262,1604 166,1567"), SKColor.Parse("#F3ECEC"), SKColors.White)) { Mark = Mark.Green },
     ]);
 
     private static FigurePart CreateMouth()

@@ -9,14 +9,14 @@ internal static class HatParts
 {
     public static FigurePart Create() => new("帽子",
     [
-        new FigurePart("lamp_badge copy", brush =>
+        new FigurePart("hat_emblem copy", brush =>
         {
             brush.Form(Closed("-34,855! 34,855! 44,960! -44,960!"), Palette.Cream, 20, 8);
             brush.Form(Closed("0,795 46,830! 46,862! -46,862! -46,830!"), Palette.Scarf, 16, 8);
             brush.Stroke("-36,898 0,904 36,898", Palette.Scarf.Base, 18);
             brush.Stroke("-40,934 0,940 40,934", Palette.Scarf.Base, 18);
         }) { Mark = Mark.Green },
-        new FigurePart("badge plate", brush => brush.Form(Oval(0, 888, 100, 108), Palette.Brass, 34, 9)) { Mark = Mark.Green },
+        new FigurePart("hat plate", brush => brush.Form(Oval(0, 888, 100, 108), Palette.Brass, 34, 9)) { Mark = Mark.Green },
         new FigurePart("visor shade", brush => brush.Glow(0, 976, 520, 100, Palette.Shadow, 0.8f)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f, IsSpare = true },
         new FigurePart("visor", brush =>
         {

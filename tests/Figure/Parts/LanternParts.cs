@@ -27,7 +27,7 @@ internal static class LanternParts
 
     public static FigurePart CreateLantern() => new("Lantern",
     [
-        new FigurePart("lantern cap", brush =>
+        new FigurePart("lantern roof", brush =>
         {
             brush.Form(Closed("1316,3916! 1380,3950 1480,4040 1500,4096! 1132,4096! 1152,4040 1252,3950"), Palette.Brass, 40);
             brush.Form(Oval(X, 3918, 44, 32), Palette.Brass, 18, 9);

@@ -9,7 +9,7 @@ internal static class LegParts
 {
     public static FigurePart CreateHip() => new("hip",
     [
-        new FigurePart("hip shade", brush => brush.Glow(0, 3480, 420, 240, Palette.Shadow, 1)) { IsSpare = true, IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f },
+        new FigurePart("trouser shade", brush => brush.Glow(0, 3480, 420, 240, Palette.Shadow, 1)) { IsSpare = true, IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f },
         new FigurePart("ズボン", brush => brush.Form(Symmetric("0,3280 430,3280! 486,3600 500,3880! 280,3900 70,3850! 0,3760"), Palette.Trousers, 80)) { Mark = Mark.Green },
     ]);
 
@@ -19,7 +19,7 @@ internal static class LegParts
         var mark = isReflected ? Mark.None : Mark.Green;
         List<FigurePart> parts =
         [
-            new FigurePart($"boot cuff {letter}", brush => brush.Form(Closed("130,4770! 300,4740 486,4770! 500,4900 488,4960! 310,4990 128,4960! 116,4880"), Palette.Cream, 46)) { IsReflected = isReflected, Mark = mark },
+            new FigurePart($"boot rim {letter}", brush => brush.Form(Closed("130,4770! 300,4740 486,4770! 500,4900 488,4960! 310,4990 128,4960! 116,4880"), Palette.Cream, 46)) { IsReflected = isReflected, Mark = mark },
             new FigurePart($"boot_shine_{letter}", brush =>
             {
                 brush.Glow(250, 5230, 60, 190, Palette.Shine, 0.6f);

@@ -31,18 +31,19 @@ internal static class ScarfParts
                 brush.Fill(Ribbon($"-120,{y} 70,{y + 22} 260,{y - 4}", 44, 44, 44), Palette.Cream.Base, 0.92f, 2);
         }) { IsClipped = true, IsSpare = true },
         new FigurePart("scarf shade", brush => brush.Glow(84, 2360, 230, 150, Palette.Shadow, 0.9f)) { IsClipped = true, Mode = BlendMode.Multiply, Opacity = 0.7f },
-        new FigurePart("scarf_tail", brush =>
+        new FigurePart("scarf_end", brush =>
         {
             brush.Form(Ribbon("70,2270 90,2520 60,2800 84,3110", 170, 196, 206, 214), Palette.Scarf, 60);
             brush.Stroke("46,2400 60,2640 30,2960", Palette.Scarf.Line, 9, 0.4f);
             brush.Stroke("110,2400 134,2640 110,2960", Palette.Scarf.Line, 9, 0.4f);
         }) { Mark = Mark.Yellow },
-        new FigurePart("scarf fringe", brush =>
+        new FigurePart("scarf tassels", brush =>
         {
             for (var i = 0; i < 9; i++)
             {
                 var x = -8 + i * 23;
-                brush.Form(Ribbon($"{x},{3118 - i * 2} {x + 5},{3180 - i * 2} {x + i % 3 * 5},{3232 - i * 2}", 20, 24, 10), Palette.Scarf, 8, 6);
+                // Sewn on well above the edge, so that nothing opens when the end swings.
+                brush.Form(Ribbon($"{x},{3080 - i * 2} {x + 5},{3180 - i * 2} {x + i % 3 * 5},{3232 - i * 2}", 20, 24, 10), Palette.Scarf, 8, 6);
             }
         }) { IsSpare = true },
     ]) { Mode = BlendMode.Normal };

@@ -53,6 +53,25 @@ public class OrderEditTests
     }
 
     [Fact]
+    public void A_group_with_an_unknown_part_in_it_stays_where_it_lies()
+    {
+        var file = File(Group("Any", Pixel("Fringe"), Pixel("Mystery")), Pixel("Neck"), Group("Some", Pixel("Face L"), Pixel("Button")));
+
+        new OrderEdit(Profile).Plan(file, [.. file.GetLayers()]).Apply();
+
+        Assert.Equal("Some(Face_L Button) Any(Fringe Mystery) Neck", file.Sketch());
+    }
+
+    // "Hat", "Badge", "Scarf tail": the names of the invented demo figure.
+    [Fact]
+    public void Pieces_of_a_thing_and_names_of_two_parts_stay_where_they_are()
+    {
+        var before = File(Group("Lantern", Pixel("Lantern cap"), Pixel("Flame")), Group("Hat", Pixel("Badge"), Pixel("Hat top")), Pixel("Fringe"), Pixel("Scarf tail"), Pixel("Coat"));
+
+        Assert.Empty(new OrderEdit(LayerProfiles.Default).Plan(before, [.. before.GetLayers()]).Steps);
+    }
+
+    [Fact]
     public void Groups_are_ordered_inside_and_among_each_other()
     {
         var file = File(Group("Rest", Pixel("Torso 2"), Pixel("Torso")), Group("Head", Pixel("Neck"), Group("Any", Pixel("Face L"), Pixel("Face R"))), Pixel("Fringe"));

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using CsCheck;
 using LayerTools.Names;
+using LayerTools.Tests.Support;
 using Xunit;
 
 namespace LayerTools.Tests.Names;
@@ -30,6 +31,18 @@ public class NameReaderTests
         { "コートの裏", "coat-back", Side.None, -1, "" },
         { "Arm_L_upper", "upper-arm", Side.Left, -1, "" },
         { "Arm Sleeve", "sleeve", Side.None, -1, "arm" },
+        { "hair shadow copy", "hair-shadow", Side.None, -1, "" },
+        { "髪影", "hair-shadow", Side.None, -1, "" },
+        { "Shadow of the hair", "hair", Side.None, -1, "shadow" },
+        { "back of the hair", "hair-back", Side.None, -1, "" },
+        { "Back of the head", "head", Side.None, -1, "back" },
+        { "Sleeve of the arm R", "sleeve", Side.Right, -1, "arm" },
+        { "Eye shadow L", "eye-shadow", Side.Left, -1, "" },
+        { "Eye line L", "eye", Side.Left, -1, "line" },
+        { "Chin shadow", "jaw", Side.None, -1, "shadow" },
+        { "Coat lining", "lining", Side.None, -1, "coat" },
+        { "Fist L", "fist", Side.Left, -1, "" },
+        { "Jacket back", "jacket-back", Side.None, -1, "" },
         { "Sleeve of arm R", "sleeve", Side.Right, -1, "arm" },
         { "Coat button 2", "coat", Side.None, 2, "button" },
         { "Button", "button", Side.None, -1, "" },
@@ -50,8 +63,11 @@ public class NameReaderTests
         { "Eye★L", "eye", Side.Left, -1, "★" },
         { "Nora’s hat", "hat", Side.None, -1, "nora’s" },
         { "Arm L R", "arm", Side.None, -1, "L R" },
+        { "Arm 2left", "arm", Side.Left, 2, "" },
+        { "2RightArm", "arm", Side.Right, 2, "" },
+        { "Arm 2l", "arm", Side.None, -1, "2l" },
         { "Hand 3D", "hand", Side.None, -1, "3D" },
-        { "Tooth 1234567890", "tooth", Side.None, -1, "1234567890" },
+        { "Tooth 1234567890", "teeth", Side.None, -1, "1234567890" },
     };
 
     private static readonly string[] Words = ["L", "R", " ", "_", "left", "Right", "左", "Arm", "腕", "2", "copy", "(", ")", "v2", "FX", "'s"];
@@ -91,6 +107,14 @@ public class NameReaderTests
         var read = Reader.Read(name);
         Assert.Null(read.Part);
         Assert.Equal((side, 0.0), (read.Side, read.Certainty));
+    }
+
+    [Fact]
+    public void UnderstandsTheNamesOfTheInventedFigure()
+    {
+        var rows = File.ReadAllLines(Path.Combine(SharedFiles.FindFolder("tests"), "Figure", "names.csv")).Skip(1).Select(line => line.Split(',')).ToList();
+        Assert.NotEmpty(rows);
+        Assert.All(rows, row => Assert.Equal(DefaultNames.IsDefault(row[0]), Reader.Read(row[0]).Part is null));
     }
 
     [Fact]
@@ -139,7 +163,7 @@ public class NameReaderTests
     }
 
     [Fact]
-    public void SetsNoStoreByTheCulture()
+    public void ReadsTheSameInEveryCulture()
     {
         var culture = System.Globalization.CultureInfo.CurrentCulture;
         try

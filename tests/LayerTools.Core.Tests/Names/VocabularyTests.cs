@@ -21,7 +21,7 @@ public class VocabularyTests
         { "髪の毛 前", "hair-front" },
         { "Bangs", "hair-front" },
         { "袖の裏", "sleeve-back" },
-        { "teeth", "tooth" },
+        { "tooth", "teeth" },
         { "scarves", "scarf" },
         { "knees", "knee" },
         { "irises", "iris" },
@@ -59,6 +59,24 @@ public class VocabularyTests
     {
         Assert.All(Vocabulary.BuiltIn.Parts, part => Assert.All(
             new[] { part.English, part.Japanese }.Concat(part.Synonyms), word => Assert.Same(part, Vocabulary.BuiltIn.Find(word.ToUpperInvariant()))));
+    }
+
+    [Fact]
+    public void ShadeAndLinesAreThoseOfThePartThatTheyAreNamedFor()
+    {
+        var vocabulary = Vocabulary.BuiltIn;
+        var endings = vocabulary.Parts.Where(part => part.Key is "shade" or "line").SelectMany(part => part.Synonyms.Prepend(part.English).Prepend(part.Japanese)).ToList();
+        var named =
+            from part in vocabulary.Parts
+            where !part.IsDetail
+            from word in part.Synonyms.Prepend(part.English).Prepend(part.Japanese)
+            from ending in endings
+            where word.Length > ending.Length && word.EndsWith(ending, StringComparison.Ordinal)
+            let owner = vocabulary.Find(word.Remove(word.Length - ending.Length))
+            where owner is { IsDetail: false }
+            select (Word: word, Part: part.Key.Split('-')[0], Owner: owner.Key.Split('-')[0]);
+        Assert.NotEmpty(named);
+        Assert.DoesNotContain(named, item => item.Part != item.Owner);
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Json.Schema;
+using LayerTools.Checks;
 using LayerTools.Profiles;
 using Xunit;
 
@@ -27,6 +28,14 @@ public class ProfileSchemaTests
             _ => [],
         };
         Assert.Empty(Undescribed(JsonNode.Parse(ProfileSchema.ReadText()), "#"));
+    }
+
+    [Fact]
+    public void Editors_can_complete_every_rule()
+    {
+        var rules = (JsonObject)JsonNode.Parse(ProfileSchema.ReadText())!["properties"]!["rules"]!["properties"]!;
+        Assert.Equal(CheckRules.All.Select(rule => (rule.Id, rule.Title + ".")), rules.Select(rule => (rule.Key, rule.Value!["description"]!.GetValue<string>())));
+        Assert.All(rules, rule => Assert.Equal("#/definitions/rule", rule.Value!["$ref"]!.GetValue<string>()));
     }
 
     [Theory]

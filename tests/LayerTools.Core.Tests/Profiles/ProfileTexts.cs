@@ -62,7 +62,7 @@ public static class ProfileTexts
         { """{ "name": "a", "canvas": { "width": 5001 } }""", "$.canvas.width", 1, 37, "5001 px is odd", "Write 5002" },
         { """{ "name": "a", "sides": { "leftTokens": ["links", "R"] } }""", "$.sides.leftTokens[1]", 1, 51, "'R' stands for left here, and is read as right", "" },
         { """{ "name": "a", "sides": { "right": "左" } }""", "$.sides.right", 1, 36, "'左' stands for right here, and is read as left", "" },
-        { """{ "name": "a", "sides": { "left": "A", "rightTokens": ["a"] } }""", "$.sides.rightTokens[0]", 1, 56, "'a' stands for left and for right", "" },
+        { """{ "name": "a", "sides": { "leftTokens": ["A"], "rightTokens": ["a"] } }""", "$.sides.rightTokens[0]", 1, 64, "'a' stands for left and for right", "" },
         { """{ "name": "a", "sides": { "left": "-" } }""", "$.sides.left", 1, 35, "nothing in it but", "" },
         { """{ "name": "a", "naming": { "separator": "x" } }""", "$.naming.separator", 1, 41, "cannot be told", "" },
         { """{ "name": "a", "naming": { "separator": "", "case": "title" } }""", "$.naming.separator", 1, 41, "title case run into each other", "pascal" },
@@ -79,10 +79,12 @@ public static class ProfileTexts
 
     public static TheoryData<string, string, int, int, string, string> Doubtful { get; } = new()
     {
+        { """{ "name": "a", "sides": { "left": "port", "right": "R" } }""", "$.sides.left", 1, 35, "'port' is written for left, but pairs and mirroring do not know it", "such as 'L'" },
         { """{ "name": "a", "stack": ["hair-frnt", "head"] }""", "$.stack[0]", 1, 26, "No part of the vocabulary is in the zone 'hair-frnt'", "Write 'hair-front'" },
         { Parts("""{ "key": "fin", "english": "fin", "japanese": "ひれ", "zone": "legg" }""", "\"stack\": [\"leg\"]"), "$.naming.vocabulary.parts[0].zone", 1, 133, "The zone 'legg' is not in the stack", "Write 'leg'" },
         { Parts("""{ "key": "fin", "english": "fin", "japanese": "ひれ", "zone": "leg" }, { "key": "gill", "english": "gill", "japanese": "ヒレ", "zone": "leg" }"""),
             "$.naming.vocabulary.parts[1].japanese", 1, 172, "'ヒレ' is a word for 'fin' too", "" },
+        { """{ "name": "a", "naming": { "separator": "'" } }""", "$.naming.separator", 1, 41, "and that is not read as such again", "another separator" },
         { """{ "name": "a", "naming": { "longestName": 5 } }""", "$.naming.longestName", 1, 43, "Names may have 5 characters", "" },
     };
 

@@ -31,7 +31,7 @@ internal sealed class BackPartInFront : CheckRule
         }
     }
 
-    private static string ZoneOf(CheckContext context, Layer layer) => context.NameOf(layer).Part?.Zone ?? string.Empty;
+    private static string ZoneOf(CheckContext context, Layer layer) => context.NameOf(layer).SureZone ?? string.Empty;
 
     /// <summary>Moving behind a body part goes behind the group it is in, so that the part joins no group it does not belong to.</summary>
     private static string Target(Layer body)

@@ -29,7 +29,7 @@ internal sealed class EmptyMargin : CheckRule
             var clear = 100.0 * (layer.Bounds.Area - part.Painted.Area) / layer.Bounds.Area;
             if (clear <= limit) continue;
             yield return Find(context, layer, FormattableString.Invariant($"Its rectangle is {layer.Bounds.Width} x {layer.Bounds.Height} px, its paint {part.Painted.Width} x {part.Painted.Height} px."),
-                Remedy.Edit(context.File, $"Repair-LayerFile -Rule {Id}"), FormattableString.Invariant($"{clear:0.#} % clear"), FormattableString.Invariant($"{limit:0.##} %"));
+                Remedy.Repair(context, Id), FormattableString.Invariant($"{clear:0.#} % clear"), FormattableString.Invariant($"{limit:0.##} %"));
         }
     }
 }

@@ -25,7 +25,7 @@ internal sealed class FaintPixelsWidenBounds : PartRule
             context,
             part.Layer,
             FormattableString.Invariant($"Pixels of alpha 1 to {PartSurvey.Faint} widen its rectangle by up to {Widening(part)} px, to {part.Painted.Width} x {part.Painted.Height} px from {part.Seen.Width} x {part.Seen.Height} px."),
-            Remedy.Edit(context.File, $"Repair-LayerFile -Rule {Id}"),
+            Remedy.Repair(context, Id),
             FormattableString.Invariant($"{Growth(part):0.#} %"),
             FormattableString.Invariant($"{limit:0.##} %")));
     }

@@ -21,7 +21,7 @@ internal sealed class GuideOffAxis : CheckRule
     internal override IEnumerable<Finding> Check(CheckContext context)
     {
         if (FindGuide(context.File, LimitFor(context)) is not { } guide) yield break;
-        yield return Find(context, "The centre guide is close to the centre line, but not on it.", Remedy.Edit(context.File, $"Repair-LayerFile -Rule {Id}"),
+        yield return Find(context, "The centre guide is close to the centre line, but not on it.", Remedy.Repair(context, Id),
             FormattableString.Invariant($"x = {guide.Position:0.###} px"), FormattableString.Invariant($"x = {context.File.Axis} px"));
     }
 

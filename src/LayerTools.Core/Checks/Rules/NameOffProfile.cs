@@ -29,7 +29,7 @@ internal sealed class NameOffProfile : CheckRule
         foreach (var name in edit.Explain(context.File, sure))
         {
             if (name.New is not { } wanted || wanted == name.Layer.Name || wanted == TrimmedName.Of(name.Layer.Name)) continue;
-            yield return Find(context, name.Layer, "The name is understood, but not written in the profile's form.", Remedy.Edit(context.File, $"Repair-LayerFile -Rule {Id}"), name.Layer.Name, wanted);
+            yield return Find(context, name.Layer, "The name is understood, but not written in the profile's form.", Remedy.Repair(context, Id), name.Layer.Name, wanted);
         }
     }
 }

@@ -16,6 +16,6 @@ internal sealed class NoCenterGuide : CheckRule
         var file = context.File;
         var nearest = CheckRules.Find(nameof(GuideOffAxis))!.LimitIn(context.Profile);
         if (file.Guides.Any(guide => guide.IsVertical && guide.Position == file.Axis) || GuideOffAxis.FindGuide(file, nearest) is not null) yield break;
-        yield return Find(context, "No vertical guide lies on the centre line.", Remedy.Edit(file, $"Repair-LayerFile -Rule {Id}"), limit: FormattableString.Invariant($"x = {file.Axis} px"));
+        yield return Find(context, "No vertical guide lies on the centre line.", Remedy.Repair(context, Id), limit: FormattableString.Invariant($"x = {file.Axis} px"));
     }
 }

@@ -8,6 +8,9 @@ internal sealed class NotPaintedUnderneath : CheckRule
     /// <summary>Shorter stretches, in px per px of the limit, are specks and ragged edges and not what somebody forgot to paint, unless they make up half of what counts of a seam.</summary>
     private const double LeastStretch = 2;
 
+    /// <summary>So long at least, px.</summary>
+    private const double ShortestStretch = 8;
+
     /// <summary>So much of what counts of a seam at least, per cent.</summary>
     private const double LeastPercent = 5;
 
@@ -35,12 +38,12 @@ internal sealed class NotPaintedUnderneath : CheckRule
         var wanted = Math.Min(CoverOptions.DeepestDepth, CoverOptions.DepthOf(context.File, LimitFor(context)));
         if (wanted <= 0) return [];
         var options = new CoverOptions { WantedDepth = wanted, MaximumDepth = (int)Math.Ceiling(wanted) };
-        var cover = FigureCover.Measure(context.File, CoverPart.Of(context.Survey, includeHidden: false), part => part.Hides, options, context.Cancellation);
-        return cover.Seams.Where(seam => IsOpen(seam, wanted)).GroupBy(seam => seam.LayerNumber).Select(seams => Tell(context, [.. seams.OrderByDescending(seam => seam.ShallowLength)], wanted)).ToList();
+        var cover = FigureCover.Measure(context.File, CoverPart.Of(context.Survey, includeHidden: false), part => part.Hides, options, seam => IsOpen(seam, wanted), context.Cancellation);
+        return cover.Seams.GroupBy(seam => seam.LayerNumber).Select(seams => Tell(context, [.. seams.OrderByDescending(seam => seam.ShallowLength)], wanted)).ToList();
     }
 
-    private static bool IsOpen(SeamCover seam, double wanted) => seam.ShallowLength > 0
-        && seam.ShallowLength >= Math.Max(Math.Min(LeastStretch * wanted, seam.CountedLength / 2.0), seam.CountedLength * LeastPercent / 100);
+    private static bool IsOpen(SeamCover seam, double wanted) =>
+        seam.ShallowLength >= Math.Max(ShortestStretch, Math.Max(Math.Min(LeastStretch * wanted, seam.CountedLength / 2.0), seam.CountedLength * LeastPercent / 100));
 
     /// <param name="context">The file.</param>
     /// <param name="seams">The seams of one part that would open, the longest first.</param>

@@ -33,7 +33,7 @@ internal sealed class PixelsOutsideCanvas : PartRule
         return string.Join(", ", sides.Where(side => side.Pixels > 0).Select(side => FormattableString.Invariant($"by {side.Pixels} px {side.Where}")));
     }
 
-    /// <summary>A larger canvas with the same centre line, unless the profile or the format fixes its size.</summary>
+    /// <summary>All parts moved up or down where they fit; else a larger canvas with the same centre line, unless the profile or the format fixes its size.</summary>
     private static string Advise(CheckContext context)
     {
         var file = context.File;
@@ -41,6 +41,11 @@ internal sealed class PixelsOutsideCanvas : PartRule
         var beside = (long)Math.Max(Math.Max(-(long)box.Left, box.Right - (long)file.Width), 0);
         var above = Math.Max(-(long)box.Top, 0);
         var (width, height) = (file.Width + (2 * beside), file.Height + above + Math.Max(box.Bottom - (long)file.Height, 0));
+        if (beside == 0 && box.Height <= file.Height)
+        {
+            return Remedy.Edit(file, FormattableString.Invariant($"Set-LayerCanvas -Shift 0, {(box.Top < 0 ? -box.Top : file.Height - box.Bottom)}"));
+        }
+
         var longest = CanvasLimits.LongestSide(file.Format);
         if (context.Profile.Canvas.Width is not null || context.Profile.Canvas.Height is not null || width > longest || height > longest)
         {

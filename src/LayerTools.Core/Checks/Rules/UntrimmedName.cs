@@ -19,7 +19,7 @@ internal sealed class UntrimmedName : CheckRule
         {
             var trimmed = TrimmedName.Of(layer.Name);
             if (trimmed.Length == 0 || trimmed == layer.Name) continue;
-            yield return Find(context, layer, "The name begins or ends with a space or another sign that nobody sees.", Remedy.Edit(context.File, $"Repair-LayerFile -Rule {Id}"),
+            yield return Find(context, layer, "The name begins or ends with a space or another sign that nobody sees.", Remedy.Repair(context, Id),
                 FormattableString.Invariant($"{layer.Name.Length} characters"), FormattableString.Invariant($"{trimmed.Length} characters"));
         }
     }

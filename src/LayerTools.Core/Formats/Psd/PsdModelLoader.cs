@@ -85,6 +85,7 @@ internal static class PsdModelLoader
         var open = new Stack<Layer>();
         var closings = new List<PsdRecord>();
         open.Push(file.Root);
+        var paths = new PathLengths(file.Path, limits);
         var deepest = Math.Min(limits.GroupDepth, DeepestNesting);
         for (var i = records.Count - 1; i >= 0; i--)
         {
@@ -107,6 +108,7 @@ internal static class PsdModelLoader
 
             var layer = LoadLayer(record, detail.Habits);
             open.Peek().Append(layer);
+            paths.Add(layer, open.Count - 1);
             warnings.AddRange(FindOddities(record).Select(oddity => $"The layer '{layer.LayerPath}' {oddity}"));
             if (!layer.IsGroup) continue;
             if (open.Count > deepest)

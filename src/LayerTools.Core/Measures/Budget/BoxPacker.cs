@@ -29,8 +29,7 @@ internal sealed class BoxPacker(int width, int height, bool mayTurn)
             var sequence = Sort(sizes, order);
             foreach (var rule in Rules)
             {
-                cancellation.ThrowIfCancellationRequested();
-                var (places, pages) = PackOnce(sizes, sequence, rule, best?.PageCount ?? int.MaxValue);
+                var (places, pages) = PackOnce(sizes, sequence, rule, best?.PageCount ?? int.MaxValue, cancellation);
                 if (pages is null) continue;
                 // Of two packings with as many pages the one whose emptiest page holds less leaves more room.
                 var rest = pages.Min(page => page.UsedArea);
@@ -61,12 +60,13 @@ internal sealed class BoxPacker(int width, int height, bool mayTurn)
         return mayTurn ? isLarge && 2L * size.Height > width && 2L * size.Width > height : isLarge;
     }
 
-    private (PackPlace[] Places, List<PackPage>? Pages) PackOnce(IReadOnlyList<PackSize> sizes, int[] sequence, PackRule rule, int mostPages)
+    private (PackPlace[] Places, List<PackPage>? Pages) PackOnce(IReadOnlyList<PackSize> sizes, int[] sequence, PackRule rule, int mostPages, CancellationToken cancellation)
     {
         var places = new PackPlace[sizes.Count];
         var pages = new List<PackPage>();
         foreach (var index in sequence)
         {
+            cancellation.ThrowIfCancellationRequested();
             for (var page = 0; ; page++)
             {
                 if (page == mostPages) return (places, null);

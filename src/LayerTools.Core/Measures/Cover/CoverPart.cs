@@ -12,6 +12,9 @@ internal sealed record CoverPart(Layer Layer, CoverageMap Coverage, bool Hides)
     /// <summary>Parts more transparent than this, %, show what lies behind them.</summary>
     private const double LeastOpacity = 50;
 
+    /// <summary>The layer's path, put together once.</summary>
+    public string Path { get; } = Layer.LayerPath;
+
     /// <summary>The parts of a figure that count, front to back.</summary>
     public static List<CoverPart> Of(FigureSurvey survey, bool includeHidden) =>
         survey.Parts.Where(part => part.Role == LayerRole.Part && part.Layer.Kind != LayerKind.Fill && BaseOf(part.Layer) == part.Layer && (includeHidden || part.Layer.EffectivelyVisible))

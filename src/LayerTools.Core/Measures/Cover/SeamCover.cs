@@ -3,10 +3,10 @@ namespace LayerTools.Measures.Cover;
 /// <summary>
 /// How far a part is painted on underneath one neighbour that covers it. Plain values. Lengths and places in canvas px, areas in px², inside the canvas.
 /// The seam is made of the visible pixels of the part that have a pixel of the neighbour at one of their four sides. Each pixel that the neighbour covers and the part does not belongs to
-/// the pixel nearest to it among those that the neighbour leaves free (at the edge itself, to all that touch it). The depth at a pixel of the seam is the distance of the nearest pixel that belongs to it, less 1 px: 0 where the
+/// the pixel nearest to it among those that the neighbour leaves free and to those of the seam up to 2 px beside that. The depth at a pixel of the seam is the least distance at which a pixel that belongs to it lies from the one nearest to that, less 1 px: 0 where the
 /// part ends at the neighbour's edge. So a part needs to reach to the middle of a narrow neighbour only. Where a part's own outline runs underneath the neighbour, as at both ends of a
-/// seam, depths are small by nature: pixels do not count that are nearer to open ground (neither part nor neighbour) than 6 × (depth + 1 px), at most
-/// 60 px, or 2 × (depth + 1 px) where that is more, unless the whole seam is like that; then those count that are at least half as far from open ground as the farthest.
+/// seam, depths are small by nature: pixels do not count that are nearer to open ground (neither part nor neighbour) than 2 px + 6 × (depth + 1 px), at
+/// most 62 px, or 2 px + 2 × (depth + 1 px) where that is more (8 px where no unpainted pixel belongs to them), unless the whole seam is like that; then those count that are at least half as far from open ground as the farthest.
 /// </summary>
 public sealed record SeamCover
 {

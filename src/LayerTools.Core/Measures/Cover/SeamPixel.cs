@@ -10,11 +10,17 @@ internal readonly record struct SeamPixel(int X, int Y, int ReachSquared, int Gr
     /// <summary>Stands for farther than was looked.</summary>
     public const int Deep = int.MaxValue;
 
+    /// <summary>An unpainted pixel belongs to the pixels of the seam so far beside the nearest one too, px: on the steps of a curve the nearest ones pass over some.</summary>
+    public const int Spread = 2;
+
     /// <summary>Outlines that run apart by 1 px in this many still cross, as they do at the end of a seam ...</summary>
     private const int FlattestCrossing = 6;
 
     /// <summary>... but so near to the crossing only, px; farther off they have to run apart faster.</summary>
     private const int LongestFlatEnd = 60;
+
+    /// <summary>Open ground this near to a deep pixel makes it an end, px.</summary>
+    public const int NearGround = Spread + FlattestCrossing;
 
     /// <summary>Open ground is looked for up to here, px.</summary>
     public static int GroundReach(int maximumDepth) => (int)Math.Ceiling(EndReach(maximumDepth));
@@ -22,8 +28,11 @@ internal readonly record struct SeamPixel(int X, int Y, int ReachSquared, int Gr
     /// <summary>How far the part is painted on behind this pixel, px; 0 where it ends at the neighbour's edge.</summary>
     public double Depth(int maximumDepth) => ReachSquared == Deep ? maximumDepth : Math.Min(maximumDepth, Math.Sqrt(ReachSquared) - 1);
 
-    /// <summary>Whether the part's own outline runs underneath the neighbour here, as it does where every seam ends: open ground is near for the depth.</summary>
-    public bool IsEnd(int maximumDepth) => ReachSquared != Deep && GroundSquared != Deep && Math.Sqrt(GroundSquared) < EndReach(Depth(maximumDepth));
+    /// <summary>
+    /// Whether the part's own outline runs underneath the neighbour here, as it does where every seam ends: open ground is near for the depth. A deep pixel is one only
+    /// right at the corner, where unpainted pixels belong to its neighbours.
+    /// </summary>
+    public bool IsEnd(int maximumDepth) => GroundSquared != Deep && Math.Sqrt(GroundSquared) < EndReach(ReachSquared == Deep ? 0 : Depth(maximumDepth));
 
-    private static double EndReach(double depth) => Math.Max(2 * (depth + 1), Math.Min(FlattestCrossing * (depth + 1), LongestFlatEnd));
+    private static double EndReach(double depth) => Spread + Math.Max(2 * (depth + 1), Math.Min(FlattestCrossing * (depth + 1), LongestFlatEnd));
 }

@@ -11,13 +11,11 @@ namespace LayerTools.Measures.Cover;
 /// <param name="canvas">The canvas; what lies outside is never opened.</param>
 internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
 {
-    private static readonly (int Across, int Down)[] Sides = [(-1, 0), (1, 0), (0, -1), (0, 1)];
-
     /// <summary>An unpainted pixel at depth d lies d + 1 px from its seam pixel; what is farther than this is deep.</summary>
     private readonly int reach = maximumDepth + 1;
 
     /// <summary>The pixel of the seam that is nearest to an unpainted one must be nearer than all others, which lie within twice the reach.</summary>
-    private readonly int margin = Math.Max(2 * (maximumDepth + 1), SeamPixel.GroundReach(maximumDepth));
+    private readonly int margin = Math.Max((2 * (maximumDepth + 1)) + SeamPixel.Spread, SeamPixel.GroundReach(maximumDepth));
 
     private readonly NearestPixels nearest = new();
     private ulong[] above = [];
@@ -95,7 +93,7 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
     private bool HasUnpainted(Bounds window, Bounds box)
     {
         var count = WordBits.GetWordCount(window.Width);
-        var rows = CoverageBits.Inflate(box, reach).Intersect(canvas);
+        var rows = CoverageBits.Inflate(box, reach + SeamPixel.Spread).Intersect(canvas);
         for (var i = (rows.Top - window.Top) * count; i < (rows.Bottom - window.Top) * count; i++)
         {
             if ((above[i] & ~below[i]) != 0) return true;
@@ -111,7 +109,7 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
         var count = WordBits.GetWordCount(window.Width);
         Solve(window, static (covered, _) => ~covered);
         var found = false;
-        var search = CoverageBits.Inflate(box, reach).Intersect(canvas);
+        var search = CoverageBits.Inflate(box, reach + SeamPixel.Spread).Intersect(canvas);
         for (var y = search.Top - window.Top; y < search.Bottom - window.Top; y++)
         {
             var columns = ReadOnlySpan<int>.Empty;
@@ -125,15 +123,7 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
                     if (columns[x] < 0) continue;
                     var (column, row) = (columns[x], nearest.RowAt(columns[x], y));
                     var distance = ((column - x) * (column - x)) + ((row - y) * (row - y));
-                    if (distance >= reach * reach) continue;
-                    if (distance > 1)
-                    {
-                        found |= Reach(window.Left + column, window.Top + row, distance, box, seam);
-                        continue;
-                    }
-
-                    // At the edge itself the pixel belongs to all that touch it, so that the corners of steps are not passed over.
-                    foreach (var (across, down) in Sides) found |= Reach(window.Left + x + across, window.Top + y + down, distance, box, seam);
+                    if (distance < reach * reach && seam[window.Left + column, window.Top + row]) found |= Reach(window.Left + column, window.Top + row, distance, box, seam);
                 }
             }
         }
@@ -141,14 +131,23 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
         return found;
     }
 
-    /// <summary>Notes how near an unpainted pixel is to a pixel of the seam.</summary>
-    /// <returns>Whether there is such a pixel of the seam in the box.</returns>
+    /// <summary>Notes how near an unpainted pixel is to the nearest pixel of the seam, there and beside it.</summary>
+    /// <returns>Whether there are such pixels of the seam in the box.</returns>
     private bool Reach(int x, int y, int distanceSquared, Bounds box, CoverageMap seam)
     {
-        if ((uint)(x - box.Left) >= (uint)box.Width || (uint)(y - box.Top) >= (uint)box.Height || !seam[x, y]) return false;
-        ref var least = ref reaches[((y - box.Top) * box.Width) + x - box.Left];
-        least = Math.Min(least, distanceSquared);
-        return true;
+        var found = false;
+        for (var row = Math.Max(box.Top, y - SeamPixel.Spread); row <= Math.Min(box.Bottom - 1, y + SeamPixel.Spread); row++)
+        {
+            for (var column = Math.Max(box.Left, x - SeamPixel.Spread); column <= Math.Min(box.Right - 1, x + SeamPixel.Spread); column++)
+            {
+                if (!seam[column, row]) continue;
+                ref var least = ref reaches[((row - box.Top) * box.Width) + column - box.Left];
+                least = Math.Min(least, distanceSquared);
+                found = true;
+            }
+        }
+
+        return found;
     }
 
     private void SolveGround(Bounds window) => Solve(window, static (covered, painted) => ~(covered | painted));
@@ -169,6 +168,27 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
         nearest.EndColumns();
     }
 
+    /// <summary>The square of the distance to open ground right beside a pixel; <see cref="SeamPixel.Deep"/> if there is none.</summary>
+    private int FindGroundNearby(Bounds window, int x, int y)
+    {
+        const int Near = SeamPixel.NearGround;
+        var count = WordBits.GetWordCount(window.Width);
+        var least = SeamPixel.Deep;
+        for (var down = 1 - Near; down < Near; down++)
+        {
+            for (var across = 1 - Near; across < Near; across++)
+            {
+                var distance = (down * down) + (across * across);
+                if (distance >= Near * Near || distance >= least) continue;
+                var column = x + across - window.Left;
+                var word = ((y + down - window.Top) * count) + (column >> 6);
+                if (((above[word] | below[word]) >> (column & 63) & 1) == 0) least = distance;
+            }
+        }
+
+        return least;
+    }
+
     private void Collect(Bounds window, Bounds box, CoverageMap seam, bool isShallow, List<SeamPixel> pixels)
     {
         var groundReach = SeamPixel.GroundReach(maximumDepth);
@@ -179,7 +199,7 @@ internal sealed class SeamProbe(int maximumDepth, Bounds canvas)
             {
                 if (!seam[x, y]) continue;
                 var reachSquared = reaches[((y - box.Top) * box.Width) + x - box.Left];
-                var groundSquared = SeamPixel.Deep;
+                var groundSquared = reachSquared == SeamPixel.Deep ? FindGroundNearby(window, x, y) : SeamPixel.Deep;
                 if (isShallow && reachSquared != SeamPixel.Deep)
                 {
                     if (columns.IsEmpty) columns = nearest.SolveRow(y - window.Top);

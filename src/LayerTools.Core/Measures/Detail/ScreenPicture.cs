@@ -18,6 +18,9 @@ public static class ScreenPicture
 {
     private const int MidGrey = 128;
 
+    /// <summary>Most canvas pixels that are drawn for one picture, as many as a canvas of 63,000 px a side has: parts that lie far outside of the canvas make a view of a thousand times the canvas.</summary>
+    private const long LargestView = 4_000_000_000;
+
     /// <summary>Writes one PNG as large as the screen.</summary>
     /// <param name="file">The file. Pending edits are seen.</param>
     /// <param name="framing">What the camera looks at.</param>
@@ -43,6 +46,12 @@ public static class ScreenPicture
     internal static Raster Draw(LayerFile file, Bounds box, Layer? subject, ScreenSize screen, CancellationToken cancellation)
     {
         var fit = new ScreenFit(box, screen);
+        if (((double)fit.View.Right - fit.View.Left) * ((double)fit.View.Bottom - fit.View.Top) > LargestView)
+        {
+            throw new LayeredFileException(LayeredFileErrorKind.LimitExceeded, file.Path, "view", -1,
+                FormattableString.Invariant($"The view is larger than {LargestView / 1_000_000} million canvas px."), "Cut away what lies far outside of the canvas; the rule PixelsOutsideCanvas finds it.");
+        }
+
         var roles = new StatusOptions();
         var options = new CompositeOptions
         {

@@ -4,7 +4,7 @@ namespace LayerTools.Measures.Stacking;
 
 /// <summary>
 /// The order that the layers of one group should have, and the fewest moves that lead to it. Layers of one zone keep their order. What belongs to no zone stays on what it lies
-/// on; what lies behind everything that is known stays at the back, and sketches, guides and adjustments over everything stay at the front. The longest run that is in order already stays, and only the others move.
+/// on; what lies behind everything that is known stays at the back, and sketches, guides and adjustments over everything stay at the front. The pieces of a thing that is worn or carried keep their order. The longest run that is in order already stays, and only the others move.
 /// </summary>
 internal sealed class GroupOrder
 {
@@ -64,6 +64,7 @@ internal sealed class GroupOrder
     {
         var blocks = new List<StackBlock>();
         var waiting = new List<Layer>();
+        if (ranks.IsThing(group)) return group.GetChildren() is { Count: > 0 } pieces ? [new StackBlock([.. pieces], pieces[0], StackBlock.Back)] : [];
         foreach (var run in ClippingRun.Split(group.GetChildren()).Reverse())
         {
             var rank = run.Base is null ? null : ranks.RankOf(run.Base);

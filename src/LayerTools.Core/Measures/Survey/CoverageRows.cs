@@ -6,7 +6,10 @@ namespace LayerTools.Measures.Survey;
 /// <param name="memory">What all parts together may take.</param>
 internal sealed class CoverageRows(SurveyMemory memory)
 {
-    private const int ChunkWords = 1 << 16;
+    /// <summary>Chunks grow from 8 kB to 512 kB, so that small parts take little.</summary>
+    private const int FirstWords = 1 << 10;
+
+    private const int MostDoublings = 6;
 
     private readonly List<ulong[]> chunks = [];
     private readonly List<Row> rows = [];
@@ -70,7 +73,7 @@ internal sealed class CoverageRows(SurveyMemory memory)
         if (chunks.Count > chunk && chunks[chunk].Length - used >= count) return;
         if (chunks.Count > chunk) chunk++;
         used = 0;
-        var length = Math.Max(ChunkWords, count);
+        var length = Math.Max(FirstWords << Math.Min(chunks.Count, MostDoublings), count);
         memory.Take(length);
         taken += length;
         chunks.Add(memory.Allocate(() => new ulong[length]));

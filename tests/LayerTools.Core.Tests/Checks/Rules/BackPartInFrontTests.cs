@@ -1,3 +1,5 @@
+using LayerTools.Checks;
+using LayerTools.Checks.Rules;
 using LayerTools.Profiles;
 using LayerTools.Tests.Edits;
 using LayerTools.Model;
@@ -16,6 +18,11 @@ public class BackPartInFrontTests : RuleTests
     private protected override LayerFile CreateGood() => File(Group("Hair", Pixel("Fringe")), Pixel("Face"), Pixel("Neck"), Pixel("Back hair"), Pixel("Mystery"));
 
     private protected override LayerFile CreateBad() => File(Group("Hair", Pixel("Fringe"), Pixel("Back hair")), Group("Body", Pixel("Face"), Pixel("Neck")), Pixel("Mystery"));
+
+    // "tail" is a back part, but this one is the scarf's.
+    [Fact]
+    public void A_name_of_two_parts_is_no_back_part() =>
+        Assert.DoesNotContain(LayerFileChecker.Check(File(Pixel("Scarf tail"), Pixel("Neck"), Pixel("Torso")), LayerProfiles.Default, cancellation: TestContext.Current.CancellationToken), finding => finding.Rule == nameof(BackPartInFront));
 
     [Fact]
     public void The_remedy_moves_it_behind_the_body()

@@ -21,6 +21,13 @@ public class CanvasSizeOffProfileTests : RuleTests
     public void The_remedy_keeps_the_figure_centred_where_whole_pixels_can(int width, string command) =>
         Assert.Contains(command, Assert.Single(Check(ModelBuilder.File("hero.psd", width, 80))).Remedy, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData(200, 160, "| Resize-LayerFile -Width 100 |")]
+    [InlineData(50, 40, "Deliver the figure in its full size")]
+    [InlineData(50, 42, "| Set-LayerCanvas -Width 100 -Height 80 -CenterOn 25 |")]
+    public void The_same_figure_at_another_scale_gets_no_larger_canvas_around_it(int width, int height, string remedy) =>
+        Assert.Contains(remedy, Assert.Single(Check(ModelBuilder.File("hero.psd", width, height))).Remedy, StringComparison.Ordinal);
+
     [Fact]
     public void A_side_that_the_profile_does_not_name_is_left_alone()
     {

@@ -38,6 +38,18 @@ public class PixelsOutsideCanvasTests : RuleTests
         Assert.Empty(Check(file));
     }
 
+    [Theory]
+    [InlineData(-4, "Set-LayerCanvas -Shift 0, 4 |")]
+    [InlineData(35, "Set-LayerCanvas -Shift 0, -5 |")]
+    public void Parts_that_fit_are_moved_up_or_down(int top, string command)
+    {
+        var file = File(Of("Body").Rectangle(10, top, 80, 30).ToLayer());
+
+        Assert.Contains(command, Assert.Single(Check(file)).Remedy, StringComparison.Ordinal);
+        new CanvasEdit { Shift = (0, top < 0 ? 4 : -5) }.Plan(file, []).Apply();
+        Assert.Empty(Check(file));
+    }
+
     [Fact]
     public void A_profile_that_fixes_the_size_leaves_only_the_hand()
     {

@@ -19,6 +19,20 @@ public class UnmarkedPartTests : RuleTests
     [Fact]
     public void The_remedy_says_that_the_part_is_open() => Assert.Contains("| Set-Layer -Mark Red -LiteralLayerPath 'Body/Arm' |", Check(CreateBad())[0].Remedy, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData(6, 5, "6 of 11 parts have no mark.")]
+    [InlineData(6, 6, null)]
+    [InlineData(5, 0, null)]
+    public void A_file_whose_parts_are_mostly_unmarked_is_told_once(int unmarked, int marked, string? message)
+    {
+        var file = File([.. Enumerable.Range(0, unmarked).Select(i => Pixel($"Arm {i}")), .. Enumerable.Range(0, marked).Select(i => Pixel($"Leg {i}", mark: Mark.Red))]);
+
+        var findings = Check(file);
+
+        Assert.Equal(message is null ? unmarked : 1, findings.Count);
+        if (message is not null) Assert.Equal((message, null), (findings[0].Message, findings[0].LayerPath));
+    }
+
     [Fact]
     public void Nobody_asks_where_marks_mean_nothing() => Assert.Empty(Check(CreateBad(), Profile with { Marks = new Dictionary<Mark, MarkMeaning>() }));
 }

@@ -41,7 +41,7 @@ public class BoxPackerTests
         Assert.Equal((long)width * optimum, sizes.Sum(size => size.Area));
 
         var height = optimum;
-        while (new BoxPacker(width, height, mayTurn: false).Pack(sizes, enough: 1).PageCount > 1) height++;
+        while (new BoxPacker(width, height, mayTurn: false).Pack(sizes, enough: 1, cancellation: TestContext.Current.CancellationToken).PageCount > 1) height++;
 
         Assert.True(height * 100 <= optimum * (100 + margin), $"{name}: {height} rows, where {optimum} are enough.");
     }
@@ -57,7 +57,7 @@ public class BoxPackerTests
         var sizes = PackingInstances.Parse(text);
         foreach (var mayTurn in new[] { false, true })
         {
-            var outcome = new BoxPacker(side, side, mayTurn).Pack(sizes);
+            var outcome = new BoxPacker(side, side, mayTurn).Pack(sizes, cancellation: TestContext.Current.CancellationToken);
 
             EnsureSound(sizes, outcome, side, side, mayTurn);
             Assert.InRange(outcome.PageCount, outcome.FewestPages, outcome.FewestPages + 1);
@@ -77,7 +77,7 @@ public class BoxPackerTests
     public void Turning_fits_what_else_would_not()
     {
         Assert.False(new BoxPacker(10, 4, mayTurn: false).Fits(new PackSize(4, 10)));
-        var outcome = new BoxPacker(10, 4, mayTurn: true).Pack([new(4, 10)]);
+        var outcome = new BoxPacker(10, 4, mayTurn: true).Pack([new(4, 10)], cancellation: TestContext.Current.CancellationToken);
         Assert.Equal(new PackPlace(0, 0, 0, true), outcome.Places[0]);
     }
 
@@ -86,7 +86,7 @@ public class BoxPackerTests
     {
         var sizes = PackingInstances.Parse(PackingInstances.Class3With60);
         var packer = new BoxPacker(40, 40, mayTurn: false);
-        Assert.InRange(packer.Pack(sizes, enough: 60).PageCount, packer.Pack(sizes).PageCount, 60);
+        Assert.InRange(packer.Pack(sizes, enough: 60, cancellation: TestContext.Current.CancellationToken).PageCount, packer.Pack(sizes, cancellation: TestContext.Current.CancellationToken).PageCount, 60);
     }
 
     internal static void EnsureSound(IReadOnlyList<PackSize> sizes, PackOutcome outcome, int width, int height, bool mayTurn)

@@ -25,18 +25,17 @@ internal sealed class BruteForce(Bounds canvas, IReadOnlyList<CoverageMap> stack
             var nearest = free.MinBy(pixel => (Squared(pixel, unpainted), pixel.X, pixel.Y));
             var distance = Squared(nearest, unpainted);
             if (distance >= (maximumDepth + 1) * (maximumDepth + 1)) continue;
-            foreach (var owner in distance == 1 ? free.Where(pixel => Squared(pixel, unpainted) == 1) : [nearest])
-            {
-                if (seam.TryGetValue(owner, out var known)) seam[owner] = Math.Min(known, distance);
-            }
+            if (!seam.ContainsKey(nearest)) continue;
+            foreach (var owner in seam.Keys.Where(pixel => Math.Abs(pixel.X - nearest.X) <= 2 && Math.Abs(pixel.Y - nearest.Y) <= 2).ToList()) seam[owner] = Math.Min(seam[owner], distance);
         }
 
         var reach = SeamPixel.GroundReach(maximumDepth);
         var ground = Pixels(CoverageBits.Inflate(canvas, reach)).Where(pixel => !above[pixel.X, pixel.Y] && !below[pixel.X, pixel.Y]).ToList();
         return seam.Select(pixel =>
         {
-            var distance = pixel.Value == SeamPixel.Deep || ground.Count == 0 ? SeamPixel.Deep : ground.Min(other => Squared(other, pixel.Key));
-            return new SeamPixel(pixel.Key.X, pixel.Key.Y, pixel.Value, distance < reach * reach ? distance : SeamPixel.Deep);
+            var distance = ground.Count == 0 ? SeamPixel.Deep : ground.Min(other => Squared(other, pixel.Key));
+            var limit = pixel.Value == SeamPixel.Deep ? SeamPixel.NearGround : reach;
+            return new SeamPixel(pixel.Key.X, pixel.Key.Y, pixel.Value, distance < limit * limit ? distance : SeamPixel.Deep);
         }).ToList();
     }
 

@@ -78,7 +78,7 @@ public class FigureCoverTests
         var part = Where(new Bounds(20, 80, 180, 180), (x, y) => y >= 100 || x is < 98 or > 102);
         var seam = MeasureSeam(16, Box(20, 20, 180, 100), part);
         Assert.Equal((0.0, 16.0, 100, 100), (seam.SmallestDepth, seam.MedianDepth, seam.X, seam.Y));
-        Assert.Equal(5, seam.ShallowLength);
+        Assert.Equal(9, seam.ShallowLength);
     }
 
     [Fact]
@@ -121,6 +121,15 @@ public class FigureCoverTests
     }
 
     [Fact]
+    public void A_small_round_part_is_not_taken_for_a_deep_one()
+    {
+        // Its corners have no unpainted pixels of their own.
+        var seam = MeasureSeam(64, Disc(60, 50, 20), Disc(60, 80, 13));
+        Assert.InRange(seam.SmallestDepth!.Value, 1, 4);
+        Assert.InRange(seam.MedianDepth!.Value, 1, 4);
+    }
+
+    [Fact]
     public void A_part_reaches_to_the_middle_of_a_line_drawn_around_it()
     {
         // A line 6 px wide lies half on the colour and half beside it.
@@ -155,7 +164,7 @@ public class FigureCoverTests
         var (file, stack) = Figure(200, 200, Box(0, 0, 40, 100), Box(100, 0, 200, 100), Box(0, 100, 200, 200));
         var body = Measure(file, stack, part => part == stack[2]).Parts.Single();
         Assert.Equal(("B", 140, 0.0, 0), (body.WorstNeighbour, body.SeamLength, body.SmallestDepth, body.NeighbourCount));
-        Assert.InRange(body.ShallowLength, 120, 140);
+        Assert.InRange(body.ShallowLength, 100, 140);
     }
 
     [Fact]
@@ -191,11 +200,23 @@ public class FigureCoverTests
     public void A_stopped_measure_stops()
     {
         var (file, stack) = Figure(100, 100, Box(10, 10, 90, 50), Box(10, 40, 90, 90));
-        Assert.ThrowsAny<OperationCanceledException>(() => FigureCover.Measure(file, stack, _ => true, new CoverOptions(), new CancellationToken(canceled: true)));
+        Assert.ThrowsAny<OperationCanceledException>(() => FigureCover.Measure(file, stack, _ => true, new CoverOptions(), cancellation: new CancellationToken(canceled: true)));
+    }
+
+    [Fact]
+    public void More_neighbours_than_fit_into_memory_are_refused()
+    {
+        var (file, stack) = CoverageShapes.Figure(10, 10, [.. Enumerable.Repeat(CoverageShapes.Box(0, 0, 2, 2), 1500)]);
+
+        var error = Assert.Throws<LayeredFileException>(() => Measure(file, stack, _ => true));
+        var some = FigureCover.Measure(file, stack, _ => true, new CoverOptions(), seam => seam.LayerNumber == 3, TestContext.Current.CancellationToken);
+
+        Assert.Equal(LayeredFileErrorKind.LimitExceeded, error.Kind);
+        Assert.Equal([1, 2], some.Seams.Select(seam => seam.NeighbourNumber));
     }
 
     private static FigureCover Measure(LayerFile file, IReadOnlyList<CoverPart> stack, Func<CoverPart, bool> isChosen, CoverOptions? options = null) =>
-        FigureCover.Measure(file, stack, isChosen, options ?? new CoverOptions(), TestContext.Current.CancellationToken);
+        FigureCover.Measure(file, stack, isChosen, options ?? new CoverOptions(), cancellation: TestContext.Current.CancellationToken);
 
     private static CoverageMap Invent(Random random)
     {

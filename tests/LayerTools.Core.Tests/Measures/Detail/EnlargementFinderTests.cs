@@ -27,7 +27,7 @@ public class EnlargementFinderTests
     [MemberData(nameof(Enlargements))]
     public void Enlarged_art_is_found_with_its_factor(string filter, double factor, int seed)
     {
-        var estimate = EnlargementFinder.Estimate(DrawnPictures.Enlarge(DrawnPictures.Draw(400, seed), factor, Filters[filter]));
+        var estimate = EnlargementFinder.Estimate(DrawnPictures.Enlarge(DrawnPictures.Draw(400, seed), factor, Filters[filter]), cancellation: TestContext.Current.CancellationToken);
 
         Assert.True(estimate.Factor is { } found && Math.Abs((found / factor) - 1) <= Tolerance, $"{estimate}");
         Assert.InRange(estimate.Certainty, 0.25, 1);
@@ -42,19 +42,19 @@ public class EnlargementFinderTests
     {
         var art = DrawnPictures.Draw(500, seed);
 
-        var estimate = EnlargementFinder.Estimate(art);
+        var estimate = EnlargementFinder.Estimate(art, cancellation: TestContext.Current.CancellationToken);
         Assert.Equal(1, estimate.Factor);
         Assert.InRange(estimate.Certainty, 0.5, 1);
         Assert.Equal(100, estimate.DetailPercent);
 
-        foreach (var sigma in new[] { 0.5f, 0.8f, 1.2f, 2f }) Assert.True(EnlargementFinder.Estimate(DrawnPictures.Soften(art, sigma)).Factor is null or 1, $"sigma {sigma}");
-        foreach (var quality in new[] { 30, 60, 90 }) Assert.True(EnlargementFinder.Estimate(DrawnPictures.ThroughJpeg(art, quality)).Factor is null or 1, $"quality {quality}");
+        foreach (var sigma in new[] { 0.5f, 0.8f, 1.2f, 2f }) Assert.True(EnlargementFinder.Estimate(DrawnPictures.Soften(art, sigma), cancellation: TestContext.Current.CancellationToken).Factor is null or 1, $"sigma {sigma}");
+        foreach (var quality in new[] { 30, 60, 90 }) Assert.True(EnlargementFinder.Estimate(DrawnPictures.ThroughJpeg(art, quality), cancellation: TestContext.Current.CancellationToken).Factor is null or 1, $"quality {quality}");
     }
 
     [Fact]
     public void Art_that_a_soft_brush_may_have_made_is_left_undecided()
     {
-        var estimate = EnlargementFinder.Estimate(DrawnPictures.Soften(DrawnPictures.Draw(500, 1), 2));
+        var estimate = EnlargementFinder.Estimate(DrawnPictures.Soften(DrawnPictures.Draw(500, 1), 2), cancellation: TestContext.Current.CancellationToken);
 
         Assert.Null(estimate.Factor);
         Assert.Equal(0, estimate.Certainty);
@@ -75,7 +75,7 @@ public class EnlargementFinderTests
             }
         }
 
-        Assert.True(EnlargementFinder.Estimate(raster).Factor is null or 1);
+        Assert.True(EnlargementFinder.Estimate(raster, cancellation: TestContext.Current.CancellationToken).Factor is null or 1);
     }
 
     [Fact]
@@ -83,12 +83,12 @@ public class EnlargementFinderTests
     {
         var flat = new Raster(300, 300);
         flat.Pixels.AsSpan().Fill(200);
-        var estimate = EnlargementFinder.Estimate(flat);
+        var estimate = EnlargementFinder.Estimate(flat, cancellation: TestContext.Current.CancellationToken);
         Assert.Null(estimate.Factor);
         Assert.Null(estimate.DetailPercent);
         Assert.Contains("too few edges", estimate.Reason, StringComparison.Ordinal);
 
-        Assert.Contains("too small: 63 x 400 px", EnlargementFinder.Estimate(new Raster(63, 400)).Reason, StringComparison.Ordinal);
+        Assert.Contains("too small: 63 x 400 px", EnlargementFinder.Estimate(new Raster(63, 400), cancellation: TestContext.Current.CancellationToken).Reason, StringComparison.Ordinal);
     }
 
     [Fact]

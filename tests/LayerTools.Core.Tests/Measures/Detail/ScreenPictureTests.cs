@@ -1,3 +1,4 @@
+using LayerTools.Errors;
 using LayerTools.Measures.Detail;
 using LayerTools.Model;
 using LayerTools.Profiles;
@@ -29,6 +30,16 @@ public class ScreenPictureTests
 
         Assert.Equal("800080", Show(picture.Row(5).Slice(0, 4)));
         Assert.Equal("FF0000", Show(picture.Row(5).Slice(4, 4)));
+    }
+
+    [Fact]
+    public void A_view_of_parts_that_lie_far_outside_of_the_canvas_is_refused_and_not_drawn_for_hours()
+    {
+        var file = ModelBuilder.File("hero.psd", 20, 20, Painting.Of("Dot").Rectangle(4, 4, 2, 2).ToLayer());
+
+        var error = Assert.Throws<LayeredFileException>(() => ScreenPicture.Draw(file, new Bounds(-150_000, 0, 150_000, 4), null, new ScreenSize("tiny", 8, 6), TestContext.Current.CancellationToken));
+
+        Assert.Equal(LayeredFileErrorKind.LimitExceeded, error.Kind);
     }
 
     [Fact]
