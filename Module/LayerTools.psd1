@@ -16,6 +16,7 @@
         'Copy-LayerMirror'
         'Export-LayerImage'
         'Export-LayerLedger'
+        'Export-LayerReport'
         'Export-LayerSheet'
         'Format-LayerTree'
         'Get-Layer'

@@ -52,7 +52,7 @@ public static class DifferencePictures
         using var newReader = new ContentReader(@new, cancellation);
         using var fonts = new FontLibrary(FontFolders.ListFiles);
         using var shaper = new TextShaper(fonts);
-        using var sink = new PngPages(paths, overwrite, new PagePainter(shaper));
+        using var sink = new PicturePages(paths, overwrite, new PagePainter(shaper));
         foreach (var difference in differences)
         {
             cancellation.ThrowIfCancellationRequested();

@@ -1,6 +1,3 @@
-using System.Runtime.ExceptionServices;
-using LayerTools.Errors;
-using LayerTools.Model;
 using LayerTools.Sheets.Pages;
 using LayerTools.Sheets.Parts;
 using LayerTools.Sheets.Rendering;
@@ -9,37 +6,46 @@ using LayerTools.Sheets.Text;
 namespace LayerTools.Sheets;
 
 /// <summary>One sheet from layers to files. While a page is set and encoded, the parts of the next are already being drawn.</summary>
-internal sealed class SheetJob
+internal sealed class SheetJob : IDisposable
 {
-    private readonly LayerFile file;
-    private readonly IReadOnlyList<Layer> parts;
+    /// <summary>Side of a cell where four tiles have to stand side by side in a browser's window, px.</summary>
+    private const int NarrowCell = 220;
+
+    private readonly SheetPlan plan;
     private readonly string path;
     private readonly SheetOptions options;
-    private readonly IPartPictures pictures;
+    private readonly SheetFormat format;
     private readonly SheetGrid grid;
+    private readonly CellDrawing drawing;
+    private readonly IPartPictures pictures;
     private readonly List<string> warnings = [];
 
-    public SheetJob(LayerFile file, IReadOnlyList<Layer> layers, string path, SheetOptions options, IPartPictures pictures)
+    public SheetJob(SheetPlan plan, string path, SheetOptions options, IPartPictures pictures)
     {
-        this.file = file;
+        this.plan = plan;
         this.path = path;
-        this.options = options;
         this.pictures = pictures;
-        parts = SheetParts.Select(layers);
-        grid = SheetGrid.Plan(parts.Count, options, path);
+        format = SheetFormats.Find(path);
+        if (options.PageSize is null && format == SheetFormat.Pdf) options = options with { PageSize = SheetPageSize.A4 };
+        // A page in a browser is as long as it needs to be.
+        if (format == SheetFormat.Html) options = options with { PageSize = null, Columns = null, CellSize = options.CellSize ?? (options is { Arrangement: SheetArrangement.Pairs, View: SheetView.Both } ? NarrowCell : null) };
+        this.options = options;
+        grid = SheetGrid.Plan(plan.Subjects.Count, options, path);
+        drawing = new CellDrawing(plan.Subjects, grid, options, pictures);
     }
+
+    public void Dispose() => pictures.Dispose();
 
     public SheetResult Run(CancellationToken cancellation)
     {
         var paths = PagePaths.List(path, grid.PageCount);
         PagePaths.EnsureFree(paths, options.Force);
         if (PagePaths.FindLeftover(path, grid.PageCount) is { } leftover) warnings.Add($"{leftover} is not part of this sheet: it was there before.");
-
-        using var fonts = new FontLibrary(FontFolders.ListFiles);
+        var heading = HeadingTemplate.Fill(options.Title, plan.Name, options.Date ?? DateTime.Today, plan.Canvas, plan.Counts, SheetNotes.Describe(options, grid, drawing));
+        using var fonts = new FontLibrary(options.ListFonts);
         using var shaper = new TextShaper(fonts);
-        using var sink = new PngPages(paths, options.Force, new PagePainter(shaper));
-        var composer = new PageComposer(grid, Palette.For(options.Background), shaper);
-        var subtitle = CellWords.Describe(file, parts, SheetParts.Select(file.GetLayers()).Count);
+        using var output = CreateOutput(paths, heading, shaper);
+        if (drawing.PrepareFigure(cancellation) is { } problem) warnings.Add($"The figure around the parts cannot be drawn: {problem}");
         var next = DrawAsync(0, cancellation);
         try
         {
@@ -47,8 +53,8 @@ internal sealed class SheetJob
             {
                 var cells = next.GetAwaiter().GetResult();
                 next = page + 1 < grid.PageCount ? DrawAsync(page + 1, cancellation) : next;
-                warnings.AddRange(cells.Where(cell => cell.Problem is not null).Select(cell => $"'{CellWords.Path(cell.Part)}' cannot be read: {cell.Problem}"));
-                sink.Add(composer.Compose(page, file.Name, subtitle, cells));
+                warnings.AddRange(cells.Where(cell => cell.Problem is not null).Select(cell => $"'{SubjectWords.Path(cell.Subject)}' cannot be read: {cell.Problem}"));
+                output.Add(page, cells);
                 cancellation.ThrowIfCancellationRequested();
             }
         }
@@ -58,50 +64,19 @@ internal sealed class SheetJob
             ((IAsyncResult)next).AsyncWaitHandle.WaitOne();
         }
 
-        return new SheetResult(sink.Commit(), parts.Count, warnings);
+        if (fonts.FindMissing() is { } missing) warnings.Add(missing);
+        return new SheetResult(output.Commit(), plan.Subjects.Count(subject => !subject.IsMissing), format == SheetFormat.Html ? 1 : grid.PageCount, warnings);
     }
 
-    private Task<PageCell[]> DrawAsync(int page, CancellationToken cancellation) => Task.Run(() => Draw(page, cancellation), CancellationToken.None);
-
-    private PageCell[] Draw(int page, CancellationToken cancellation)
+    private ISheetOutput CreateOutput(IReadOnlyList<string> paths, SheetHeading heading, TextShaper shaper)
     {
-        var cells = new PageCell[grid.GetCount(page)];
-        var parallel = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = options.Parallelism ?? Environment.ProcessorCount };
-        try
-        {
-            Parallel.For(0, cells.Length, parallel, i => cells[i] = Draw(parts[grid.GetFirst(page) + i], cancellation));
-        }
-        catch (AggregateException errors) when (errors.InnerException is LayeredFileException error)
-        {
-            // Each part that was being drawn says the same of the file; once is enough.
-            ExceptionDispatchInfo.Capture(error).Throw();
-        }
-
-        return cells;
+        if (format == SheetFormat.Html) return new HtmlSheet(path, options, grid, heading);
+        var painter = new PagePainter(shaper);
+        IPageSink sink = format == SheetFormat.Pdf
+            ? new PdfPages(path, options.Force, painter, heading, options.Date ?? DateTime.Now)
+            : new PicturePages(paths, options.Force, painter, grid.Density);
+        return new PagedOutput(new PageComposer(grid, options, shaper), heading, sink);
     }
 
-    private PageCell Draw(Layer part, CancellationToken cancellation)
-    {
-        if (part.Bounds.IsEmpty) return new PageCell(part, null, null, null);
-        var fit = PartFit.Into(part.Bounds, grid.CellSize - 2 * SheetMetrics.GetInset(grid.CellSize));
-        try
-        {
-            var picture = pictures.Draw(part, fit.Width, fit.Height, cancellation);
-            return new PageCell(part, fit, IsBlank(picture.Pixels) ? null : picture, null);
-        }
-        catch (LayeredFileException error) when (error.Kind is not (LayeredFileErrorKind.Unavailable or LayeredFileErrorKind.SourceChanged))
-        {
-            return new PageCell(part, fit, null, error.Problem);
-        }
-    }
-
-    private static bool IsBlank(byte[] pixels)
-    {
-        for (var i = 3; i < pixels.Length; i += 4)
-        {
-            if (pixels[i] != 0) return false;
-        }
-
-        return true;
-    }
+    private Task<PageCell[]> DrawAsync(int page, CancellationToken cancellation) => Task.Run(() => drawing.Draw(page, cancellation), CancellationToken.None);
 }

@@ -29,6 +29,7 @@ public static class SymmetrySheet
     {
         if (file is null) throw new ArgumentNullException(nameof(file));
         if (path is null) throw new ArgumentNullException(nameof(path));
+        if (SheetFormats.Find(path) != SheetFormat.Png) throw SheetException.Refuse(path, "This picture is written as PNG.", "Let the path end in .png.");
         var paths = PagePaths.List(Path.GetFullPath(path), 1);
         PagePaths.EnsureFree(paths, overwrite);
         return NativeLibraries.Guard(paths[0], () => Write(file, paths, overwrite, cancellation));
@@ -41,9 +42,9 @@ public static class SymmetrySheet
         var small = painter.DrawSmallFigure(new PartRoles(file).IsShown, LargestSide, LargestSide);
         using var fonts = new FontLibrary(FontFolders.ListFiles);
         using var shaper = new TextShaper(fonts);
-        using var sink = new PngPages(paths, overwrite, new PagePainter(shaper));
+        using var sink = new PicturePages(paths, overwrite, new PagePainter(shaper));
         sink.Add(SymmetryPage.Compose(file, figures, small, Math.Max(1, SmallestSide / Math.Max(small.Width, small.Height)), shaper));
         cancellation.ThrowIfCancellationRequested();
-        return new SheetResult(sink.Commit(), 1, [.. CompositorSupport.FindNotDrawn(file).Select(reason => $"Not drawn: {reason}")]);
+        return new SheetResult(sink.Commit(), 1, 1, [.. CompositorSupport.FindNotDrawn(file).Select(reason => $"Not drawn: {reason}")]);
     }
 }

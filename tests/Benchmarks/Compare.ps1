@@ -107,6 +107,16 @@ $rows = foreach ($count in 100, 400) {
         $canvas = 4L * 5000 * 6000
         $memory = [long] (Invoke-Tool 'dotnet', $program, 'composite-memory', $file)
         New-Row 'composite, 100 layers, memory' ('{0:0} MB' -f ($memory / 1MB)) ('{0:0} MB canvas' -f ($canvas / 1MB)) ($memory / $canvas) 'canvases' 2
+        New-Row 'sheet of all parts as PNG, 100 layers' ('{0:0} ms' -f $own.sheetMs) '' ($own.sheetMs / 1000) 's' 2
+        $thumbnails = Invoke-Tool 'dotnet', $program, 'magick-thumbnails', $file, '288' | ConvertFrom-Json
+        New-Row 'sheet of all parts as PNG, 100 layers' ('{0:0} ms' -f $own.sheetMs) ('{0:0} ms Magick.NET, read and resize' -f $thumbnails.thumbnailsMs) ($thumbnails.thumbnailsMs / $own.sheetMs) 'times faster' 1.5 -AtLeast
+        if ($psdTools.Command) {
+            $thumbnails = Invoke-Tool $psdTools.Command[0], "$PSScriptRoot/others/thumbnails.py", $file, '288' | ConvertFrom-Json
+            New-Row 'sheet of all parts as PNG, 100 layers' ('{0:0} ms' -f $own.sheetMs) ('{0:0} ms psd-tools, small pictures alone' -f $thumbnails.thumbnailsMs) ($thumbnails.thumbnailsMs / $own.sheetMs) 'times faster' 1.5 -AtLeast
+        }
+        $memory = [long] (Invoke-Tool 'dotnet', $program, 'sheet-memory', $file)
+        New-Row 'sheet of all parts as PNG, memory' ('{0:0} MB' -f ($memory / 1MB)) 'whole process' ($memory / 1MB) 'MB' 200
+        New-Row 'sheet of all parts as PDF, size' ('{0:0.0} MB' -f ($own.pdfBytes / 1MB)) '' ($own.pdfBytes / 1MB) 'MB' 5
         if ($magick.quality) {
             $written = $magick.readMs + $magick.imagesMs
             New-Row 'pictures of all parts, 100 layers' ('{0:0} ms, {1:0.0} MB' -f $own.imagesMs, ($own.imageBytes / 1MB)) ('{0:0} ms, {1:0.0} MB Magick.NET' -f $written, ($magick.imageBytes / 1MB)) ($written / $own.imagesMs) 'times faster' 1.5 -AtLeast

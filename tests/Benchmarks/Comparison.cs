@@ -39,6 +39,8 @@ internal static class Comparison
             DeliveryMs = MeasureDelivery(path),
             ImagesMs = images,
             ImageBytes = imageBytes,
+            SheetMs = MeasureSheet(path),
+            PdfBytes = Work.WriteSheet(Work.ReadTree(path), "sheet.pdf"),
         };
         Console.WriteLine(JsonSerializer.Serialize(result, camelCase));
     }
@@ -135,6 +137,13 @@ internal static class Comparison
         {
             File.Delete(delivery);
         }
+    }
+
+    private static double MeasureSheet(string path)
+    {
+        var file = Work.ReadTree(path);
+        WarmUp(() => Work.WriteSheet(file, "sheet.png"));
+        return Median([.. Enumerable.Range(0, Runs).Select(_ => Time(() => Work.WriteSheet(file, "sheet.png")))]);
     }
 
     private static (double Milliseconds, long Bytes) MeasureImages(string path)

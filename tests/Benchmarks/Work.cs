@@ -9,6 +9,7 @@ using LayerTools.Model;
 using LayerTools.Pixels;
 using LayerTools.Pixels.Compositing;
 using LayerTools.Profiles;
+using LayerTools.Sheets;
 
 namespace LayerTools.Benchmarks;
 
@@ -88,5 +89,19 @@ internal static class Work
         }
 
         LayerFiles.Save(file, destination, overwrite);
+    }
+
+    /// <summary>Writes a sheet of all parts, as large as it is where nobody says anything, and throws it away; returns its bytes.</summary>
+    public static long WriteSheet(LayerFile file, string name)
+    {
+        var folder = Directory.CreateTempSubdirectory("layertools-bench-").FullName;
+        try
+        {
+            return SheetWriter.Write(file, [.. file.GetLayers()], Path.Combine(folder, name), new SheetOptions()).Paths.Sum(path => new FileInfo(path).Length);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 }

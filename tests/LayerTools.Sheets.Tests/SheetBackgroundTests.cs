@@ -8,12 +8,17 @@ public class SheetBackgroundTests
     [InlineData("#777777", "#777777")]
     [InlineData("#FFFFFF", "#ffffff")]
     [InlineData("Checker", "checker")]
+    [InlineData("HALVES", "halves")]
+    [InlineData("#fff", "#ffffff")]
+    [InlineData("#A0c", "#aa00cc")]
     public void Words_and_colours_are_read(string text, string expected) => Assert.Equal(expected, SheetBackground.Parse(text).ToString());
 
     [Theory]
     [InlineData("")]
     [InlineData("mauve")]
-    [InlineData("#fff")]
+    [InlineData("#ffff")]
+    [InlineData("fff")]
+    [InlineData("#ggg")]
     public void Others_are_refused_with_what_is_possible(string text)
     {
         var error = Assert.Throws<SheetException>(() => SheetBackground.Parse(text));

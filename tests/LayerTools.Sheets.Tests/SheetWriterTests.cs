@@ -2,6 +2,7 @@ using System.Globalization;
 using ImageMagick;
 using LayerTools.Errors;
 using LayerTools.Model;
+using LayerTools.Sheets.Pages;
 using LayerTools.Tests.Support;
 
 namespace LayerTools.Sheets.Tests;
@@ -28,7 +29,7 @@ public sealed class SheetWriterTests : IDisposable
         using var image = new MagickImage(SheetPath);
         using var pixels = image.GetPixels();
         // The tile starts at the margins; the part stands in its middle.
-        var (left, top) = (48, 140);
+        var (left, top) = (48, 48 + SheetStyle.Screen.HeaderHeight);
         Assert.Equal([0x77, 0x77, 0x77], Rgb(pixels, left, top));
         Assert.Equal([0x77, 0x77, 0x77], Rgb(pixels, left + 319, top + 319));
         Assert.NotEqual([0x77, 0x77, 0x77], Rgb(pixels, left + 320, top));

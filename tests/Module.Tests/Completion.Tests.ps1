@@ -29,6 +29,8 @@ Describe 'Completion' {
         @{ Line = 'Get-LayerFile hero.psd | Set-LayerStatus '; Expected = 'Done', 'Open', 'Recheck' }
         @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -Name Bo'; Expected = @("'Body'") }
         @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -Background c'; Expected = @('checker') }
+        @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -PageSize a'; Expected = @('A4', 'A3') }
+        @{ Line = 'Get-LayerFile hero.psd | Export-LayerSheet sheet.png -Arrange pa'; Expected = @('Pairs') }
         @{ Line = 'Get-LayerFile hero.psd | ConvertTo-RigFile -Keep Bo'; Expected = @("'Body'") }
         @{ Line = 'Get-LayerFile hero.psd | ConvertTo-RigFile -Clipping '; Expected = 'Cut', 'Merge' }
         @{ Line = 'Get-LayerProfile '; Expected = 'figure', 'figure-ja' }

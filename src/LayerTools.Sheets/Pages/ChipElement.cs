@@ -2,5 +2,5 @@ using LayerTools.Model;
 
 namespace LayerTools.Sheets.Pages;
 
-/// <summary>A small rounded patch of colour with an edge; only the edge where there is no colour.</summary>
-internal sealed record ChipElement(Bounds Area, Rgb? Fill, Rgb Edge) : PageElement(Area);
+/// <summary>A small shape with an edge, filled with a mark's colour; empty where there is none.</summary>
+internal sealed record ChipElement(Bounds Area, StateShape Shape, Rgb? Fill, Rgb Edge) : PageElement(Area);

@@ -16,7 +16,9 @@ internal readonly record struct Rgb(byte R, byte G, byte B)
     {
         color = default;
         var digits = text.TrimStart('#');
-        if (digits.Length != 6 || text.Length != 7) return false;
+        // Each digit of the short form stands for two (CSS Color Module Level 4, 'The RGB Hexadecimal Notations').
+        if (digits.Length == 3 && text.Length == 4) digits = string.Concat(digits.Select(digit => new string(digit, 2)));
+        else if (digits.Length != 6 || text.Length != 7) return false;
         if (!int.TryParse(digits, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var number)) return false;
         color = FromNumber(number);
         return true;

@@ -6,7 +6,9 @@ namespace LayerTools.Sheets.Pages;
 internal static class SheetMetrics
 {
     public const int Margin = 48;
-    public const int HeaderGap = 30;
+    /// <summary>Side of a cell where nobody says it.</summary>
+    public const int Cell = 320;
+
     public const int ColumnGap = 28;
     public const int RowGap = 34;
     public const int LabelGap = 10;
@@ -17,7 +19,6 @@ internal static class SheetMetrics
 
     public const int BesideLabelWidth = 224;
     public const int ChipSize = 11;
-    public const int ChipGap = 8;
     public const int CheckerSquare = 16;
 
     /// <summary>The narrowest page, so that the header has room.</summary>
@@ -27,7 +28,10 @@ internal static class SheetMetrics
     public const int ComfortableWidth = 1920;
 
     public const int LargestHeight = 4096;
-    public const int LargestWidth = 16384;
+
+    /// <summary>The most that a WebP has (RFC 9649).</summary>
+    public const int LargestWidth = 16383;
+
     public const long LargestArea = 16_000_000;
 
     public static TextStyle Title { get; } = new(27, 38, IsBold: true);
@@ -37,11 +41,6 @@ internal static class SheetMetrics
     public static TextStyle Name { get; } = new(15, 22, IsBold: true);
 
     public static TextStyle Detail { get; } = new(13, 19);
-
-    public static int HeaderHeight => Title.LineHeight + Subtitle.LineHeight + HeaderGap;
-
-    /// <summary>Name, path, size and scale, mark and state.</summary>
-    public static int LabelHeight => Name.LineHeight + 3 * Detail.LineHeight;
 
     /// <summary>Room kept free inside the cell's edge, px.</summary>
     public static int GetInset(int cellSize) => Math.Min(Math.Max(cellSize / 20, 4), 24);

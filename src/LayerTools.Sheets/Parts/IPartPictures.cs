@@ -4,10 +4,14 @@ using LayerTools.Pixels;
 
 namespace LayerTools.Sheets.Parts;
 
-/// <summary>Draws parts. Can be used from several threads.</summary>
+/// <summary>Draws what cells are about. Can be used from several threads.</summary>
 internal interface IPartPictures : IDisposable
 {
-    /// <summary>The part alone, with its mask, at exactly the size asked for, which is nowhere larger than the part.</summary>
-    /// <exception cref="LayeredFileException">The part's pixels cannot be read.</exception>
-    Raster Draw(Layer part, int width, int height, CancellationToken cancellation);
+    /// <summary>The pictures of a subject, from one reading of its pixels.</summary>
+    /// <exception cref="LayeredFileException">The pixels cannot be read or drawn.</exception>
+    IReadOnlyList<Raster> Draw(SheetSubject subject, IReadOnlyList<PictureTarget> targets, CancellationToken cancellation);
+
+    /// <summary>The whole figure as small as asked: what the file shows, less backdrops, sketches and guides.</summary>
+    /// <exception cref="LayeredFileException">It cannot be read or drawn.</exception>
+    Raster DrawFigure(LayerFile file, PictureTarget target, CancellationToken cancellation);
 }

@@ -1,6 +1,8 @@
+using LayerTools.Measures.Symmetry;
 using LayerTools.Model;
 using LayerTools.Pixels;
 using LayerTools.Pixels.Colors;
+using LayerTools.Pixels.Compositing;
 using LayerTools.Pixels.Parts;
 
 namespace LayerTools.Sheets.Parts;
@@ -10,6 +12,7 @@ internal sealed class LayerPictures : IPartPictures
 {
     private readonly LayerFile file;
     private readonly PixelReader reader;
+    private readonly object compositing = new();
     private ColorConverter? converter;
 
     public LayerPictures(LayerFile file)
@@ -18,14 +21,35 @@ internal sealed class LayerPictures : IPartPictures
         reader = new PixelReader(file);
     }
 
-    public Raster Draw(Layer part, int width, int height, CancellationToken cancellation)
+    public IReadOnlyList<Raster> Draw(SheetSubject subject, IReadOnlyList<PictureTarget> targets, CancellationToken cancellation)
     {
-        SampleConverter.EnsureSupported(file, PlaceOf(part));
+        if (subject.Layer is { IsGroup: false } part) return Draw(part, targets, cancellation);
+        // Drawing layers together takes all processors by itself.
+        lock (compositing) return CompositePictures.Draw(file, reader, subject.Bounds, new CompositeOptions { Subject = subject.Layer, Cancellation = cancellation }, targets);
+    }
+
+    public Raster DrawFigure(LayerFile file, PictureTarget target, CancellationToken cancellation)
+    {
+        lock (compositing)
+        {
+            var options = new CompositeOptions { Shows = new PartRoles(file).IsShown, Cancellation = cancellation };
+            return CompositePictures.Draw(file, reader, target.Frame, options, [target])[0];
+        }
+    }
+
+    /// <summary>The part alone, with its mask, at exactly the size asked for, which is nowhere larger than the part.</summary>
+    public Raster Draw(Layer part, int width, int height, CancellationToken cancellation) => Draw(part, [new PictureTarget(part.Bounds, width, height)], cancellation)[0];
+
+    public void Dispose() => reader.Dispose();
+
+    private List<Raster> Draw(Layer part, IReadOnlyList<PictureTarget> targets, CancellationToken cancellation)
+    {
+        SampleConverter.EnsureSupported(file, $"layer '{part.LayerPath}'");
         var bounds = part.Bounds;
         // An alpha channel that stores nothing is transparent throughout, however large its rectangle says it is.
-        if (part.FindPlane(PlaneRole.Alpha) is { Data.Length: 0 }) return new Raster(width, height);
+        if (part.FindPlane(PlaneRole.Alpha) is { Data.Length: 0 }) return [.. targets.Select(target => new Raster(target.Width, target.Height))];
         using var rows = new PartRows(file, reader, part, converter ??= reader.CreateConverter());
-        var reducer = new AreaReducer(bounds.Width, bounds.Height, width, height);
+        var reducers = targets.Select(target => new FrameReducer(target, bounds)).ToList();
         for (var y = bounds.Top; y < bounds.Bottom; y++)
         {
             cancellation.ThrowIfCancellationRequested();
@@ -33,19 +57,17 @@ internal sealed class LayerPictures : IPartPictures
             if (IsBlank(opacity))
             {
                 rows.SkipColors();
-                reducer.AddBlankRow();
+                foreach (var reducer in reducers) reducer.AddBlankRow();
             }
             else
             {
                 var colors = rows.ReadColors();
-                reducer.AddRow(colors.Red, colors.Green, colors.Blue, opacity);
+                foreach (var reducer in reducers) reducer.AddRow(colors.Red, colors.Green, colors.Blue, opacity);
             }
         }
 
-        return reducer.Finish();
+        return reducers.ConvertAll(reducer => reducer.Finish());
     }
-
-    public void Dispose() => reader.Dispose();
 
     private static bool IsBlank(ReadOnlySpan<byte> opacity)
     {
@@ -60,6 +82,4 @@ internal sealed class LayerPictures : IPartPictures
         return true;
 #endif
     }
-
-    private static string PlaceOf(Layer part) => $"layer '{part.LayerPath}'";
 }

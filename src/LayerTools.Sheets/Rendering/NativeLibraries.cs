@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using LayerTools.Errors;
 
 namespace LayerTools.Sheets.Rendering;
@@ -17,8 +18,21 @@ internal static class NativeLibraries
         catch (Exception error) when (FindMissing(error) is { } missing)
         {
             throw new SheetException(LayeredFileErrorKind.NotSupported, path, $"The library {missing}, which draws sheets, cannot be loaded on this machine.",
-                "Install the module again, with the native files for this system in its folder; all other commands work without it.", error);
+                Describe(missing), error);
         }
+    }
+
+    /// <summary>What to install.</summary>
+    private static string Describe(string library)
+    {
+        const string Rest = "All other commands work without it.";
+        if (Array.IndexOf(Names, library) < 0) return $"Install the module again, with the native files for this system in its folder. {Rest}";
+        var (extension, package) = RuntimeInformation.IsOSPlatform(OSPlatform.Windows) ? ("dll", "Win32")
+            : RuntimeInformation.IsOSPlatform(OSPlatform.OSX) ? ("dylib", "macOS")
+            : ("so", library == "SkiaSharp" ? "Linux.NoDependencies" : "Linux");
+        var file = $"lib{library}.{extension}";
+        var processor = RuntimeInformation.ProcessArchitecture.ToString().ToLowerInvariant();
+        return $"Install the module again, so that its folder has {library}.dll and {file} for this system ({processor}); the latter is in the NuGet package {library}.NativeAssets.{package}. {Rest}";
     }
 
     private static string? FindMissing(Exception error) => error switch

@@ -8,11 +8,7 @@ internal static class PagePaths
     /// <exception cref="SheetException">The extension is none that a sheet can have.</exception>
     public static IReadOnlyList<string> List(string path, int pageCount)
     {
-        if (!Path.GetExtension(path).Equals(".png", StringComparison.OrdinalIgnoreCase))
-        {
-            throw SheetException.Refuse(path, "A sheet is written as PNG.", "Let the path end in .png.");
-        }
-
+        if (SheetFormats.IsOneFile(SheetFormats.Find(path))) return [path];
         return Enumerable.Range(1, pageCount).Select(page => ForPage(path, page)).ToList();
     }
 
@@ -21,7 +17,7 @@ internal static class PagePaths
     {
         foreach (var path in paths)
         {
-            if (Directory.Exists(path)) throw new SheetException(LayeredFileErrorKind.Unavailable, path, "This is a folder.", "Name a file that ends in .png.");
+            if (Directory.Exists(path)) throw new SheetException(LayeredFileErrorKind.Unavailable, path, "This is a folder.", "Name a file in it.");
             if (!overwrite && File.Exists(path)) throw new SheetException(LayeredFileErrorKind.Unavailable, path, "The file exists.", "Use -Force to overwrite it, or another path.");
         }
     }
@@ -29,6 +25,7 @@ internal static class PagePaths
     /// <summary>The page that an earlier, longer sheet left behind; null if there is none.</summary>
     public static string? FindLeftover(string path, int pageCount)
     {
+        if (SheetFormats.IsOneFile(SheetFormats.Find(path))) return null;
         var next = ForPage(path, pageCount + 1);
         return File.Exists(next) ? next : null;
     }

@@ -16,6 +16,8 @@ internal sealed class FontLibrary : IDisposable
     private readonly SKFont regular = new(LoadShipped("NotoSans-Regular.ttf"));
     private readonly SKFont bold = new(LoadShipped("NotoSans-Bold.ttf"));
 
+    private string? missing;
+
     /// <param name="listFiles">Gives the font files of the machine; asked only when a character needs them.</param>
     public FontLibrary(Func<IReadOnlyList<string>> listFiles) => files = new Lazy<IReadOnlyList<string>>(listFiles);
 
@@ -26,10 +28,16 @@ internal sealed class FontLibrary : IDisposable
     {
         if (chosen.TryGetValue((cluster, isBold), out var known)) return known;
         var needed = Graphemes.CodePoints(cluster).Where(point => !IsInvisible(point)).ToArray();
-        var typeface = Find(needed, isBold, IsEmoji(cluster)) ?? GetShipped(isBold);
+        var found = Find(needed, isBold, IsEmoji(cluster));
+        if (found is null) missing ??= cluster;
+        var typeface = found ?? GetShipped(isBold);
         chosen.Add((cluster, isBold), typeface);
         return typeface;
     }
+
+    /// <summary>What to tell, as sentences, about characters that no font has; null if all were found.</summary>
+    public string? FindMissing() => missing is null ? null
+        : FormattableString.Invariant($"No font on this machine has the character '{missing}' (U+{Graphemes.CodePoints(missing).First():X4}), which is shown as a box. Install a font that has it; Noto has fonts for all scripts (on Debian: fonts-noto-core, fonts-noto-cjk).");
 
     public void Dispose()
     {

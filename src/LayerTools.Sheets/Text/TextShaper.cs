@@ -30,7 +30,8 @@ internal sealed class TextShaper : ITextRuler, IDisposable
                 buffer.GuessSegmentProperties();
                 buffer.Direction = directed.IsRightToLeft ? Direction.RightToLeft : Direction.LeftToRight;
                 var shaped = GetShaper(typeface).Shape(buffer, x, 0, GetFont(typeface, style.Size));
-                runs.Add(new ShapedRun(typeface, Array.ConvertAll(shaped.Codepoints, glyph => (ushort)glyph), shaped.Points));
+                var (utf8, places) = Encode(piece);
+                runs.Add(new ShapedRun(typeface, Array.ConvertAll(shaped.Codepoints, glyph => (ushort)glyph), shaped.Points, utf8, Array.ConvertAll(shaped.Clusters, unit => places[unit])));
                 x += shaped.Width;
             }
         }
@@ -56,6 +57,29 @@ internal sealed class TextShaper : ITextRuler, IDisposable
     {
         foreach (var font in sizes.Values) font.Dispose();
         foreach (var shaper in shapers.Values) shaper.Dispose();
+    }
+
+    /// <summary>A text as UTF-8, and for each UTF-16 unit the byte that its character begins at.</summary>
+    private static (byte[] Text, uint[] Places) Encode(string text)
+    {
+        var places = new uint[text.Length];
+        var place = 0;
+        for (var i = 0; i < text.Length; i++)
+        {
+            places[i] = (uint)place;
+            // RFC 3629, section 3: bytes of a character; a lone surrogate becomes U+FFFD, which has three.
+            if (char.IsSurrogatePair(text, i))
+            {
+                places[++i] = (uint)place;
+                place += 4;
+            }
+            else
+            {
+                place += text[i] < 0x80 ? 1 : text[i] < 0x800 ? 2 : 3;
+            }
+        }
+
+        return (Encoding.UTF8.GetBytes(text), places);
     }
 
     private SKShaper GetShaper(SKTypeface typeface)

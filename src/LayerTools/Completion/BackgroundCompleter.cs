@@ -11,7 +11,8 @@ public sealed class BackgroundCompleter : IArgumentCompleter
     [
         ("grey", "Mid grey"),
         ("checker", "A board of two greys"),
-        ("'#ffffff'", "Any colour, as #rrggbb in quotes"),
+        ("halves", "A light and a dark half, where soft edges and halos show"),
+        ("'#ffffff'", "Any colour, as #rrggbb or #rgb in quotes"),
     ];
 
     /// <inheritdoc/>

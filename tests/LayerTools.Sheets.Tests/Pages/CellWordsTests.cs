@@ -1,5 +1,6 @@
 using LayerTools.Model;
 using LayerTools.Sheets.Pages;
+using LayerTools.Sheets.Parts;
 using LayerTools.Tests.Support;
 
 namespace LayerTools.Sheets.Tests.Pages;
@@ -65,7 +66,7 @@ public class CellWordsTests
         var shape = ModelBuilder.Other(LayerKind.Shape, "Badge");
         var file = ModelBuilder.File("hero.psd", 100, 60, shape, ModelBuilder.Pixel("Layer 37", Bounds.Empty));
         Assert.Equal("no pixels stored", CellWords.Absence(shape));
-        Assert.EndsWith("2 parts \u00B7 1 empty \u00B7 1 without stored pixels", CellWords.Describe(file, [.. file.GetLayers()], 2), StringComparison.Ordinal);
+        Assert.EndsWith("2 parts \u00B7 1 empty \u00B7 1 without stored pixels", Count(file, [.. file.GetLayers()], 2), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -75,9 +76,9 @@ public class CellWordsTests
         hidden.Visible = false;
         var empty = ModelBuilder.Pixel("Layer 37", Bounds.Empty);
         var file = ModelBuilder.File("hero.psd", 5000, 6000, hidden, empty, ModelBuilder.Pixel("Nose"));
-        Assert.Equal("5000 \u00D7 6000 px canvas \u00B7 3 parts \u00B7 1 hidden \u00B7 1 empty", CellWords.Describe(file, [.. file.GetLayers()], 3));
-        Assert.Equal("5000 \u00D7 6000 px canvas \u00B7 1 of 3 parts", CellWords.Describe(file, [file.Find("Nose")], 3));
-        Assert.Equal("5000 \u00D7 6000 px canvas \u00B7 1 part", CellWords.Describe(file, [file.Find("Nose")], 1));
+        Assert.Equal("3 parts \u00B7 1 hidden \u00B7 1 empty", Count(file, [.. file.GetLayers()], 3));
+        Assert.Equal("1 of 3 parts", Count(file, [file.Find("Nose")], 3));
+        Assert.Equal("1 part", Count(file, [file.Find("Nose")], 1));
     }
 
     [Fact]
@@ -86,5 +87,23 @@ public class CellWordsTests
         var part = ModelBuilder.Pixel(string.Empty);
         ModelBuilder.File(part);
         Assert.Equal("(no name)", CellWords.Name(part));
+    }
+
+    [Fact]
+    public void What_is_not_plain_is_told()
+    {
+        var part = ModelBuilder.Pixel("Shade");
+        (part.BlendMode, part.OpacityByte, part.Clipped) = (BlendMode.ColorBurn, 102, true);
+        var group = ModelBuilder.Group("Head");
+        group.BlendMode = BlendMode.Normal;
+        ModelBuilder.File(part, group);
+        Assert.Equal("no mark \u00B7 color burn \u00B7 opacity 40\u00A0% \u00B7 clipped", CellWords.State(part));
+        Assert.Equal("no mark \u00B7 isolated", CellWords.State(group));
+    }
+
+    private static string Count(LayerFile file, IReadOnlyList<Layer> parts, int partsInFile)
+    {
+        var progress = new ProgressReader(file);
+        return CellWords.Count(parts, partsInFile, [.. parts.Select(progress.Read)]);
     }
 }

@@ -2,6 +2,7 @@ using CsCheck;
 using LayerTools.Model;
 using LayerTools.Pixels;
 using LayerTools.Sheets.Pages;
+using LayerTools.Sheets.Parts;
 using LayerTools.Sheets.Tests.Support;
 using LayerTools.Tests.Support;
 
@@ -10,6 +11,7 @@ namespace LayerTools.Sheets.Tests.Pages;
 public class PageComposerTests
 {
     private static readonly FakeRuler Ruler = new();
+    private static readonly SheetHeading Heading = new("hero.psd", "facts " + new string('x', 300), "notes " + new string('x', 300));
 
     [Fact]
     public void All_text_can_be_read_on_any_background() => Gen.Int[0, 0xFFFFFF].Sample(color =>
@@ -20,6 +22,7 @@ public class PageComposerTests
     {
         AssertReadable(SheetBackground.Grey);
         AssertReadable(SheetBackground.Checker);
+        AssertReadable(SheetBackground.Halves);
         for (var value = 0; value < 256; value++) AssertReadable(SheetBackground.Parse(FormattableString.Invariant($"#{value:x2}{value:x2}{value:x2}")));
     }
 
@@ -51,7 +54,7 @@ public class PageComposerTests
         Assert.Contains("Iris L", words);
         Assert.Contains("Head/Eye L/Iris L", words);
         Assert.Contains("400 \u00D7 300 px \u00B7 at 100 %", words);
-        Assert.Contains("green mark", words);
+        Assert.Contains("done\u00A0\u00B7 green mark", words);
         Assert.Contains("hero.psd", words);
         Assert.Contains("page 1 of 1", words);
     }
@@ -73,14 +76,14 @@ public class PageComposerTests
         ModelBuilder.File(part);
         var picture = new Raster(40, 50);
         for (var i = 0; i < picture.Pixels.Length; i++) picture.Pixels[i] = (byte)(i % 4 == 3 ? 255 : 0x78);
-        PageCell[] cells = [new(part, new PartFit(40, 50, 1), picture, null)];
+        PageCell[] cells = [new(Subject(part), new PartFit(40, 50, 1), picture, null)];
         Assert.Contains(ComposeOn(SheetBackground.Grey), element => element is FrameElement { Area: { Width: 40, Height: 50 } });
         Assert.Contains(ComposeOn(SheetBackground.Grey), element => element is TextElement { Text: "same colour as the background" });
         Assert.DoesNotContain(ComposeOn(SheetBackground.Parse("#7b7878")), element => element is TextElement { Text: "same colour as the background" });
         Assert.DoesNotContain(ComposeOn(SheetBackground.Checker), element => element is TextElement { Text: "same colour as the background" });
 
         IReadOnlyList<PageElement> ComposeOn(SheetBackground background) =>
-            new PageComposer(SheetGrid.Plan(1, new SheetOptions(), "sheet.png"), Palette.For(background), Ruler).Compose(0, "hero.psd", "facts", cells).Elements;
+            new PageComposer(SheetGrid.Plan(1, new SheetOptions(), "sheet.png"), new SheetOptions { Background = background }, Ruler).Compose(0, Heading, cells).Elements;
     }
 
     [Fact]
@@ -105,7 +108,7 @@ public class PageComposerTests
     public void A_sheet_without_parts_says_so()
     {
         var grid = SheetGrid.Plan(0, new SheetOptions(), "sheet.png");
-        var page = new PageComposer(grid, Palette.For(SheetBackground.Grey), Ruler).Compose(0, "hero.psd", "facts", []);
+        var page = new PageComposer(grid, new SheetOptions(), Ruler).Compose(0, Heading, []);
         Assert.Contains(page.Elements.OfType<TextElement>(), text => text.Text == "There is no part that carries pixels.");
     }
 
@@ -129,13 +132,15 @@ public class PageComposerTests
         var other = new PartFit(5, 6, 1);
         PageCell[] cells =
         [
-            new(iris, fit, Paint(fit), null),
-            new(empty, null, null, null),
-            new(blank, other, null, null),
-            new(broken, other, null, "The channel is cut short."),
+            new(Subject(iris), fit, Paint(fit), null),
+            new(Subject(empty), null, null, null),
+            new(Subject(blank), other, null, null),
+            new(Subject(broken), other, null, "The channel is cut short."),
         ];
-        return new PageComposer(SheetGrid.Plan(cells.Length, options, "sheet.png"), Palette.For(background), Ruler).Compose(0, "hero.psd", "facts " + new string('x', 300), cells);
+        return new PageComposer(SheetGrid.Plan(cells.Length, options, "sheet.png"), options, Ruler).Compose(0, Heading, cells);
     }
+
+    private static SheetSubject Subject(Layer part) => SheetSubject.ForPart(part, new ProgressReader(part.GetFile()!));
 
     private static Raster Paint(PartFit fit)
     {

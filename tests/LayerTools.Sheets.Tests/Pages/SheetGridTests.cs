@@ -29,7 +29,7 @@ public class SheetGridTests
     public void Cells_and_labels_stay_apart_and_inside_the_margins() => Plans.Where(plan => plan.Count > 0).Sample((count, cell) =>
     {
         var grid = SheetGrid.Plan(count, new SheetOptions { CellSize = cell }, "sheet.png");
-        var inside = new Bounds(SheetMetrics.Margin, SheetMetrics.Margin + SheetMetrics.HeaderHeight, grid.PageWidth - SheetMetrics.Margin, grid.GetPageHeight(0) - SheetMetrics.Margin);
+        var inside = new Bounds(SheetMetrics.Margin, SheetMetrics.Margin + SheetStyle.Screen.HeaderHeight, grid.PageWidth - SheetMetrics.Margin, grid.GetPageHeight(0) - SheetMetrics.Margin);
         var boxes = Enumerable.Range(0, grid.GetCount(0)).SelectMany(i => new[] { grid.GetTile(i), grid.GetLabel(i) }).ToList();
         Assert.All(boxes, box => Assert.Equal(box, box.Intersect(inside)));
         for (var i = 1; i < boxes.Count; i++) Assert.True(boxes[i].Intersect(boxes[i - 1]).IsEmpty);

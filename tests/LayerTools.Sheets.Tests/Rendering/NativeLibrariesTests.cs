@@ -20,6 +20,7 @@ public class NativeLibrariesTests
         var error = Assert.Throws<SheetException>(() => NativeLibraries.Guard<int>("sheet.png", () => throw inner));
         Assert.Contains(name, error.Problem, StringComparison.Ordinal);
         Assert.Contains("Install the module again", error.Remedy, StringComparison.Ordinal);
+        if (name != "of native code") Assert.Contains($"{name}.NativeAssets.", error.Remedy, StringComparison.Ordinal);
         Assert.Same(inner, error.InnerException);
     }
 
