@@ -17,7 +17,7 @@ BeforeAll {
 Describe 'README' {
     BeforeEach {
         $folder = Join-Path $TestDrive ([guid]::NewGuid())
-        foreach ($path in 'hero.psd', 'approved.psd', 'handover/hero.psd', 'incoming/anna.psd', 'clients/nora/hero.psd', 'clients/omar/keeper.psd', 'production/one/hero.psd') {
+        foreach ($path in 'hero.psd', 'approved.psd', 'handover/hero.psd', 'before/hero.psd', 'incoming/anna.psd', 'incoming/hero.psd', 'clients/nora/hero.psd', 'clients/omar/keeper.psd', 'production/one/hero.psd') {
             Copy-Fixture groups-nested (Join-Path $folder $path) > $null
         }
         Copy-Fixture canvas-odd-width (Join-Path $folder 'odd.psd') > $null
@@ -25,6 +25,7 @@ Describe 'README' {
         Set-Content -LiteralPath (Join-Path $folder 'production/two/broken.psd') -Value 'no layered file'
         Set-Content -LiteralPath (Join-Path $folder 'house-names.csv') -Value 'Old,New', 'Body,Torso' -Encoding utf8
         Push-Location -LiteralPath $folder
+        Get-LayerFile hero.psd | Export-LayerLedger -Destination ben.layerledger.json > $null
         New-LayerProfile -FromFile approved.psd -Destination studio.layerprofile.json -WarningAction Ignore > $null
     }
 
