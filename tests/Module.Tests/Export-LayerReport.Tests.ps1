@@ -13,6 +13,20 @@ Describe 'Export-LayerReport' {
 
     AfterEach { Pop-Location }
 
+    It 'tells what changed since the delivery before, and of files that are new' {
+        New-Item -ItemType Directory before > $null
+        Copy-Item hero.psd before
+        Get-LayerFile hero.psd | Rename-Layer 'Body' '<b>Torso' | Save-LayerFile -InPlace > $null
+        $page = Get-LayerFile hero.psd, ben.psd | Export-LayerReport all.html -Reference before -WarningVariable warnings -WarningAction SilentlyContinue
+        $text = Get-Content -Raw $page
+        $text | Should -Match 'Changes since the delivery before'
+        $text | Should -Match '&lt;b&gt;Torso'
+        $text | Should -Match 'It was called'
+        @($warnings) -match 'ben\.psd.*new as a whole' | Should -Not -BeNullOrEmpty
+        { Get-LayerFile hero.psd | Export-LayerReport none.html -Reference nowhere -ErrorAction Stop } | Should -Throw '*There is no such file*'
+        Test-Path none.html | Should -BeFalse
+    }
+
     It 'writes one page for all files and passes it on' {
         $page = Get-LayerFile hero.psd, ben.psd | Export-LayerReport pages/all.html -Title 'Two & more'
         $page | Should -BeOfType System.IO.FileInfo

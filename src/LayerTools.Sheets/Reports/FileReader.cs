@@ -1,4 +1,5 @@
 using LayerTools.Checks;
+using LayerTools.Deliveries;
 using LayerTools.Errors;
 using LayerTools.Measures;
 using LayerTools.Measures.Budget;
@@ -14,7 +15,7 @@ using LayerTools.Sheets.Parts;
 namespace LayerTools.Sheets.Reports;
 
 /// <summary>Works out what a report says of one file. Trouble with one thing lets the others be said.</summary>
-internal sealed class FileReader(LayerFile file, ReportOptions options, Action<int, int>? progress, CancellationToken cancellation)
+internal sealed class FileReader(LayerFile file, LayerFile? before, ReportOptions options, Action<int, int>? progress, CancellationToken cancellation)
 {
     /// <summary>Sides of pictures, px. They are shown at half to all of this, so that they are sharp on fine screens too.</summary>
     public const int PartSide = 80;
@@ -35,7 +36,7 @@ internal sealed class FileReader(LayerFile file, ReportOptions options, Action<i
     public FileReading Read()
     {
         var parts = SheetParts.Select(file.GetLayers());
-        steps = OtherSteps + parts.Count + options.Measures.Count;
+        steps = OtherSteps + parts.Count + options.Measures.Count + (before is null ? 0 : 1);
         var picture = Try("The figure cannot be shown.", DrawFigure);
         Step();
         DrawParts(parts);
@@ -43,6 +44,8 @@ internal sealed class FileReader(LayerFile file, ReportOptions options, Action<i
         Step();
         var findings = Try("The file could not be checked, so there may be more to find.", () => LayerFileChecker.Check(file, options.Profile, null, cancellation));
         Step();
+        var changes = before is null ? null : Try("What changed since the delivery before could not be told.", () => DeliveryComparer.Compare(before, file, cancellation));
+        if (before is not null) Step();
         return new FileReading(file)
         {
             Picture = picture,
@@ -51,6 +54,7 @@ internal sealed class FileReader(LayerFile file, ReportOptions options, Action<i
             Statuses = statuses,
             Sum = statuses is null ? null : Sum(statuses),
             Findings = findings,
+            Changes = changes,
             Symmetry = Measure(ReportMeasure.Symmetry, "The symmetry could not be measured.", () => new SymmetryReader().Read(file, null, cancellation)),
             Cover = Measure(ReportMeasure.Cover, "How parts cover each other could not be measured.", () => FigureCover.Measure(file, file.GetLayers(), null, cancellation).Parts),
             Detail = Measure(ReportMeasure.Detail, "The detail could not be measured.",

@@ -1,4 +1,5 @@
 using LayerTools.Checks;
+using LayerTools.Deliveries;
 using LayerTools.Errors;
 using LayerTools.Measures;
 using LayerTools.Measures.Budget;
@@ -34,6 +35,9 @@ internal sealed record FileReading(LayerFile File)
     public IReadOnlyList<FramingDetail>? Detail { get; init; }
 
     public TextureBudget? Budget { get; init; }
+
+    /// <summary>What changed since the delivery before; null if none was given or it could not be compared.</summary>
+    public DeliveryComparison? Changes { get; init; }
 
     /// <summary>What is missing in the report and why, as sentences.</summary>
     public required IReadOnlyList<string> Problems { get; init; }

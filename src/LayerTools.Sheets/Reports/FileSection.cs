@@ -19,6 +19,7 @@ internal static class FileSection
         html.Markup("</dl></div>\n");
         WriteProblems(html, [.. reading.File.Warnings.Select(warning => $"Odd, but harmless: {warning}"), .. reading.Problems]);
         WriteFindings(html, reading, id, options);
+        ChangeTable.Write(html, reading, id);
         MeasureTables.Write(html, reading);
         html.Markup("<h4>Layers</h4>\n");
         LayerTable.Write(html, reading, id);

@@ -36,15 +36,16 @@ public sealed class LayerReport : IDisposable
 
     /// <summary>Reads, checks and measures a file and adds it.</summary>
     /// <param name="file">The file. Pending edits count.</param>
+    /// <param name="before">The delivery before, whose differences are told; null for none.</param>
     /// <param name="progress">Told from one thread how many of how many steps are done; null for nobody.</param>
     /// <param name="cancellation">Stops; the file is not added then.</param>
     /// <returns>What could not be read or worked out. The page says so too, and holds all that could.</returns>
     /// <exception cref="LayeredFileException">The temporary file cannot be written.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public IReadOnlyList<LayeredFileException> Add(LayerFile file, Action<int, int>? progress = null, CancellationToken cancellation = default)
+    public IReadOnlyList<LayeredFileException> Add(LayerFile file, LayerFile? before = null, Action<int, int>? progress = null, CancellationToken cancellation = default)
     {
         if (file is null) throw new ArgumentNullException(nameof(file));
-        var reading = new FileReader(file, options, progress, cancellation).Read();
+        var reading = new FileReader(file, before, options, progress, cancellation).Read();
         var id = NextId();
         entries.Add(OverviewEntry.Of(reading, spool.Write(html => FileSection.Write(html, reading, id, options))));
         return reading.Errors;

@@ -19,6 +19,7 @@ public sealed class ExportLayerReportCommand : LayerInputCommand, IDisposable
     private ThrottledProgress? progress;
     private WatchedWork? watched;
     private LayerReport? report;
+    private DeliveryFiles? deliveries;
     private string destination = string.Empty;
 
     /// <summary>The page to write; ends in .html.</summary>
@@ -41,6 +42,11 @@ public sealed class ExportLayerReportCommand : LayerInputCommand, IDisposable
     [Parameter]
     [ValidateNotNullOrEmpty]
     public ReportMeasure[] Measure { get; set; } = [];
+
+    /// <summary>The delivery before: a layered file, its path, or a folder of files that go by their names. The report then tells what changed.</summary>
+    [Parameter]
+    [ValidateNotNull]
+    public object? Reference { get; set; }
 
     /// <summary>Tells what to do about each finding; the commands hold full paths of this machine.</summary>
     [Parameter]
@@ -74,6 +80,7 @@ public sealed class ExportLayerReportCommand : LayerInputCommand, IDisposable
         watched = new WatchedWork(progress, stopping);
         try
         {
+            if (Reference is not null) deliveries = DeliveryFiles.Find(this, Reference);
             destination = System.IO.Path.GetFullPath(PathResolver.ResolveLiteral(this, Path));
             // Opened before the work begins, so that a page that must not be replaced is told of now and not after an hour.
             report = new LayerReport(destination, CreateOptions());
@@ -107,7 +114,8 @@ public sealed class ExportLayerReportCommand : LayerInputCommand, IDisposable
     private protected override void ProcessFile(LayerFile file)
     {
         if (report is not { } page) return;
-        var errors = watched!.Wait(FormattableString.Invariant($"{page.Count + 1}: {file.Name}"), () => page.Add(file, watched.Report, stopping.Token));
+        var before = FindBefore(file);
+        var errors = watched!.Wait(FormattableString.Invariant($"{page.Count + 1}: {file.Name}"), () => page.Add(file, before, watched.Report, stopping.Token));
         foreach (var error in errors) WriteError(ErrorRecords.FromCore(error, file));
     }
 
@@ -131,6 +139,21 @@ public sealed class ExportLayerReportCommand : LayerInputCommand, IDisposable
             default:
                 return false;
         }
+    }
+
+    /// <summary>The delivery before of a file. One that is missing or cannot be read is told of, and the report goes on without it.</summary>
+    private LayerFile? FindBefore(LayerFile file)
+    {
+        if (deliveries is null) return null;
+        if (deliveries.Take(file.Path) is not { } found)
+        {
+            WriteWarning($"{file.Path}: There is no file of this name among those before, so it is new as a whole.");
+            return null;
+        }
+
+        LayerFile? before = null;
+        Try(found.Path, () => before = found.Open());
+        return before;
     }
 
     private ReportOptions CreateOptions() => new()

@@ -34,6 +34,21 @@ public sealed class LayerReportTests : IDisposable
         Assert.DoesNotContain("<b>", page);
     }
 
+    [Fact]
+    public void What_changed_since_the_delivery_before_is_told()
+    {
+        var before = Draw("hero.psd");
+        var now = LayerFiles.Read(before.Path);
+        now.GetLayers().First(layer => layer.Name == "Face").Name = Script;
+        using var report = new LayerReport(PagePath, new ReportOptions());
+        Assert.Empty(report.Add(now, before, cancellation: TestContext.Current.CancellationToken));
+        report.Complete(TestContext.Current.CancellationToken);
+        var page = File.ReadAllText(PagePath);
+        Assert.Contains("1 layer changed", page);
+        Assert.Contains("It was called &#x27;Face&#x27;.", page);
+        Assert.Single(Regex.Matches(page, "<script"));
+    }
+
     [Theory]
     [InlineData("bell\u0007", "bell\u2407")]
     [InlineData("a\u202Eb", "a&#xFFFD;b")]
