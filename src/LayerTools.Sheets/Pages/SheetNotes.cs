@@ -11,13 +11,13 @@ internal static class SheetNotes
         {
             notes.Add(drawing.CommonScale is { } scale
                 ? $"all at the same scale, {PartFit.At(new LayerTools.Model.Bounds(0, 0, 1, 1), scale, options.Enlarge).Percent}"
-                : options.Enlarge ? $"each {what} as large as its cell allows, by whole numbers above 100 %" : $"each {what} as large as its cell allows, at most 100 %");
+                : options.Enlarge ? $"each {what} as large as fits, by whole numbers above 100 %" : $"each {what} as large as fits, at most 100 %");
         }
 
         if (grid.Density > 1) notes.Add(FormattableString.Invariant($"100 % is {96 * grid.Density} px an inch"));
-        if (options.View == SheetView.Both) notes.Add("on the right in its place in the figure");
+        if (options.View == SheetView.Both) notes.Add("on the right in place");
         if (options.View == SheetView.InPlace) notes.Add($"each {what} in its place, the figure faded");
-        if (options.Arrangement == SheetArrangement.Pairs) notes.Add("left and right side by side");
+        if (options.Arrangement == SheetArrangement.Pairs) notes.Add("pairs side by side");
         return string.Join(" \u00B7 ", notes);
     }
 }
