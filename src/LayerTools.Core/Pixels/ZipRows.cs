@@ -50,7 +50,7 @@ internal sealed class ZipRows : PlaneRows
                 return;
             }
         }
-        catch (InvalidDataException error)
+        catch (Exception error) when (Zlib.IsDamage(error))
         {
             throw place.Damaged(0, FormattableString.Invariant($"The ZIP data is damaged at row {NextRow}."), error);
         }

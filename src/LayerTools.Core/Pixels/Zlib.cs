@@ -23,7 +23,7 @@ internal static class Zlib
                 return;
             }
         }
-        catch (InvalidDataException error)
+        catch (Exception error) when (IsDamage(error))
         {
             throw Damaged("The ZIP data is damaged.", error);
         }
@@ -54,6 +54,9 @@ internal static class Zlib
         return new ChecksummedInflater(packed);
 #endif
     }
+
+    /// <summary>Whether an error of the inflater means that the bytes are no good. A stream that asks for a preset dictionary (RFC 1950, 2.2) is told by the library in an error of a type that is not public.</summary>
+    public static bool IsDamage(Exception error) => error is InvalidDataException || (error is IOException && error.GetType().Namespace == "System.IO.Compression");
 
     /// <summary>A stream that packs what is written to it; the packed stream stays open and is complete once this is disposed.</summary>
     public static Stream OpenDeflater(Stream packed)

@@ -114,6 +114,7 @@ public class PixelReaderTests
     [InlineData(1, "0009 000000000000000000", "more than any row of 2 samples takes")]
     [InlineData(1, "0002 0001", "Row 0: A packed row holds 1 bytes where 2")]
     [InlineData(2, "0102", "ZIP data")]
+    [InlineData(2, "1838 6DE2 8400 0000 0000", "ZIP data")]
     [InlineData(3, "789C", "ZIP data")]
     [InlineData(4, "0102", "compression 4, which does not exist")]
     public void Damage_names_file_layer_and_channel(int compression, string data, string problem)
